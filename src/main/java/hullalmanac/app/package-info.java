@@ -1,0 +1,2 @@
+/** Composition root. */
+package hullalmanac.app;

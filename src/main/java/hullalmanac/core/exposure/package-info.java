@@ -1,0 +1,2 @@
+/** Being written. */
+package hullalmanac.core.exposure;

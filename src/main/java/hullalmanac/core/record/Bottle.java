@@ -1,0 +1,32 @@
+package hullalmanac.core.record;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * One container of a product.
+ *
+ * @param sizeMl what it held new, millilitres
+ * @param leftMl what is left, millilitres
+ */
+public record Bottle(
+    Id<Bottle> id,
+    String key,
+    Id<Product> product,
+    String batch,
+    Optional<LocalDate> openedOn,
+    Optional<LocalDate> useBy,
+    Optional<Integer> sizeMl,
+    Optional<Integer> leftMl) {
+  public Bottle {
+    Texts.key(key);
+    sizeMl.ifPresent(Bottle::requireVolume);
+    leftMl.ifPresent(Bottle::requireVolume);
+  }
+
+  private static void requireVolume(int ml) {
+    if (ml < 0 || ml > 1_000_000) {
+      throw new IllegalArgumentException("a bottle holds 0 to 1,000,000 ml, not " + ml);
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package hullalmanac.core.record;
+
+/** When in a visit a photo was taken. */
+public enum Moment implements Coded {
+  BEFORE("before"),
+  AFTER("after"),
+  DAMAGE("damage"),
+  OTHER("other");
+
+  private final String code;
+
+  Moment(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+}

@@ -1,0 +1,69 @@
+package hullalmanac.core.record;
+
+import java.util.Optional;
+
+/**
+ * Kinds of product. Those that lay a coat carry the class that says how they wear under washing
+ * and, as common practice without a source, how many months such coats really last.
+ */
+public enum ProductKind implements Coded {
+  CLEANER_WAX("cleaner-wax", CoatClass.WAX, 1.5),
+  CARNAUBA("carnauba-wax", CoatClass.WAX, 2.5),
+  SPRAY_SEALANT("spray-sealant", CoatClass.SEALANT, 1.5),
+  SILICA_SPRAY("silica-spray", CoatClass.SILICA, 3.0),
+  POLYMER_SEALANT("polymer-sealant", CoatClass.SEALANT, 5.0),
+  SILICA_COATING("silica-coating", CoatClass.SILICA, 18.0),
+  SILICA_COATING_THIN("silica-coating-thin", CoatClass.SILICA, 12.0),
+  TEAK_SEALER("teak-sealer"),
+  VINYL_PROTECTANT("vinyl-protectant"),
+  CANVAS_PROOFER("canvas-proofer"),
+  GLASS_COAT("glass-coat"),
+  SOAP("soap"),
+  DECONTAMINANT("decontaminant"),
+  COMPOUND("compound"),
+  POLISH("polish"),
+  OTHER("other");
+
+  private final String code;
+  private final Optional<CoatClass> coatClass;
+  private final double practiceMonths;
+
+  ProductKind(String code) {
+    this.code = code;
+    this.coatClass = Optional.empty();
+    this.practiceMonths = Double.NaN;
+  }
+
+  ProductKind(String code, CoatClass coatClass, double practiceMonths) {
+    this.code = code;
+    this.coatClass = Optional.of(coatClass);
+    this.practiceMonths = practiceMonths;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+
+  /** How a coat of this kind wears, or nothing when it is not forecast from weather. */
+  public Optional<CoatClass> coatClass() {
+    return coatClass;
+  }
+
+  /**
+   * Months such a coat really lasts (common practice, no source); NaN for kinds that are not
+   * forecast from weather.
+   */
+  public double practiceMonths() {
+    return practiceMonths;
+  }
+
+  /** Whether this product is laid on a surface to protect it. */
+  public boolean protects() {
+    return coatClass.isPresent()
+        || this == TEAK_SEALER
+        || this == VINYL_PROTECTANT
+        || this == CANVAS_PROOFER
+        || this == GLASS_COAT;
+  }
+}

@@ -1,0 +1,28 @@
+package hullalmanac.service;
+
+import hullalmanac.core.life.BoatDue;
+import hullalmanac.core.life.CoatForecast;
+import hullalmanac.core.life.Forecaster;
+import hullalmanac.core.record.Almanac;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * A record read on a day, with the forecast of every coat in service.
+ *
+ * @param coats every coat in service, in order of the early end
+ * @param due the same coats joined by boat where they fall due near each other, in order of the
+ *     early end
+ */
+public record Fleet(Almanac almanac, LocalDate asOf, List<CoatForecast> coats, List<BoatDue> due) {
+  public Fleet {
+    coats = List.copyOf(coats);
+    due = List.copyOf(due);
+  }
+
+  /** Forecasts a record as of a day. Pure and possibly long: for the computing lane. */
+  public static Fleet of(Almanac almanac, LocalDate asOf) {
+    Forecaster forecaster = new Forecaster(almanac);
+    return new Fleet(almanac, asOf, forecaster.inService(asOf), forecaster.byBoat(asOf));
+  }
+}
