@@ -1,0 +1,272 @@
+package hullalmanac.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaConstructorCall;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Set;
+
+/**
+ * The walls of the house: who may import whom, and the few habits that a compiler does not hold.
+ * There are no exemptions; a rule that hurts is changed here, with a numbered decision.
+ */
+@AnalyzeClasses(packages = "hullalmanac", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  private static final Set<String> AMBIENT =
+      Set.of("currentTimeMillis", "getenv", "getProperty", "exit");
+  private static final String[] JAVA_OF_CORE = {
+    "java.lang..",
+    "java.util",
+    "java.util.function..",
+    "java.util.stream..",
+    "java.util.regex..",
+    "java.math..",
+    "java.time..",
+    "java.text.."
+  };
+
+  @ArchTest
+  static final ArchRule layersImportDownwardOnly =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .withOptionalLayers(true)
+          .layer("core")
+          .definedBy("hullalmanac.core..")
+          .layer("solve")
+          .definedBy("hullalmanac.solve..")
+          .layer("chart")
+          .definedBy("hullalmanac.chart..")
+          .layer("store")
+          .definedBy("hullalmanac.store..")
+          .layer("exchange")
+          .definedBy("hullalmanac.exchange..")
+          .layer("service")
+          .definedBy("hullalmanac.service..")
+          .layer("present")
+          .definedBy("hullalmanac.present..")
+          .layer("ui")
+          .definedBy("hullalmanac.ui..")
+          .layer("cli")
+          .definedBy("hullalmanac.cli..")
+          .layer("app")
+          .definedBy("hullalmanac.app..")
+          .whereLayer("core")
+          .mayNotAccessAnyLayer()
+          .whereLayer("solve")
+          .mayOnlyAccessLayers("core")
+          .whereLayer("chart")
+          .mayOnlyAccessLayers("core")
+          .whereLayer("store")
+          .mayOnlyAccessLayers("core")
+          .whereLayer("exchange")
+          .mayOnlyAccessLayers("core", "chart")
+          .whereLayer("service")
+          .mayOnlyAccessLayers("core", "store", "exchange")
+          .whereLayer("present")
+          .mayOnlyAccessLayers("core", "service")
+          .whereLayer("ui")
+          .mayOnlyAccessLayers("core", "chart", "present")
+          .whereLayer("cli")
+          .mayOnlyAccessLayers("core", "service")
+          .whereLayer("app")
+          .mayNotBeAccessedByAnyLayer()
+          .ensureAllClassesAreContainedInArchitecture()
+          .because(
+              "a change in one layer must not be felt above the next (DEVELOPERS.md, the house)");
+
+  @ArchTest
+  static final ArchRule coreIsPure =
+      classes()
+          .that()
+          .resideInAPackage("hullalmanac.core..")
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(JAVA_OF_CORE)
+                  .or(resideInAnyPackage("hullalmanac.core..", "org.apache.commons.statistics.."))
+                  .or(
+                      DescribedPredicate.describe(
+                          "arrays of plain values", JavaClass::isPrimitive)))
+          .because(
+              "what is reckoned must be repeatable anywhere: no files, clock, network, threads or toolkits");
+
+  @ArchTest
+  static final ArchRule coreLevelsAreOrdered =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .withOptionalLayers(true)
+          .layer("record")
+          .definedBy("hullalmanac.core.record..")
+          .layer("sun")
+          .definedBy("hullalmanac.core.sun..")
+          .layer("exposure")
+          .definedBy("hullalmanac.core.exposure..")
+          .layer("life")
+          .definedBy("hullalmanac.core.life..")
+          .layer("reckon")
+          .definedBy("hullalmanac.core.reckon..")
+          .layer("report")
+          .definedBy("hullalmanac.core.report..")
+          .whereLayer("record")
+          .mayNotAccessAnyLayer()
+          .whereLayer("sun")
+          .mayOnlyAccessLayers("record")
+          .whereLayer("exposure")
+          .mayOnlyAccessLayers("record", "sun")
+          .whereLayer("life")
+          .mayOnlyAccessLayers("record", "sun", "exposure")
+          .whereLayer("reckon")
+          .mayOnlyAccessLayers("record")
+          .because("the mathematics reads from the sun to the date in one direction");
+
+  @ArchTest
+  static final ArchRule sqlIsInStoreOnly =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("hullalmanac.store..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..")
+          .because("all SQL is in one place, where the change log cannot be passed by");
+
+  @ArchTest
+  static final ArchRule swingIsInUiOnly =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("hullalmanac.ui..", "hullalmanac.app..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javax.swing..", "com.formdev..", "net.miginfocom..")
+          .because("screens decide nothing, and what decides must run without a screen");
+
+  @ArchTest
+  static final ArchRule presentersKnowNoToolkit =
+      noClasses()
+          .that()
+          .resideInAPackage("hullalmanac.present..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "java.awt..", "javax.swing..", "java.sql..", "org.jfree..", "com.formdev..")
+          .because("a presenter is tested without a screen");
+
+  @ArchTest
+  static final ArchRule chartsAreDrawnInOnePlace =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("hullalmanac.chart..", "hullalmanac.ui.widget..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.jfree..")
+          .because("screen and paper share one builder");
+
+  @ArchTest
+  static final ArchRule formatsAreInExchangeOnly =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("hullalmanac.exchange..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("de.siegmar..")
+          .because("bytes become values at one border");
+
+  @ArchTest
+  static final ArchRule nobodyReadsTheClockButApp =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("hullalmanac.app..")
+          .should()
+          .callMethodWhere(
+              DescribedPredicate.describe(
+                  "now() of java.time without a Clock",
+                  (JavaMethodCall call) ->
+                      call.getTarget().getName().equals("now")
+                          && call.getTargetOwner().getPackageName().startsWith("java.time")
+                          && call.getTarget().getRawParameterTypes().isEmpty()))
+          .because("a day that cannot be set cannot be tested; a Clock is passed in");
+
+  @ArchTest
+  static final ArchRule nobodyAsksTheSystemButApp =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("hullalmanac.app..")
+          .should()
+          .callMethodWhere(
+              DescribedPredicate.describe(
+                  "System for time, environment, properties or exit",
+                  (JavaMethodCall call) ->
+                      call.getTargetOwner().isEquivalentTo(System.class)
+                          && AMBIENT.contains(call.getTarget().getName())))
+          .because("what the machine says enters in one place");
+
+  @ArchTest
+  static final ArchRule threadsAreStartedInFewPlaces =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages(
+              "hullalmanac.ui.task..", "hullalmanac.solve..", "hullalmanac.app.process..")
+          .should()
+          .callConstructorWhere(
+              DescribedPredicate.describe(
+                  "of a thread",
+                  (JavaConstructorCall call) -> call.getTargetOwner().isAssignableTo(Thread.class)))
+          .orShould()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.util.concurrent.Executors")
+          .because("one database lane and one computing lane are all there is");
+
+  @ArchTest
+  static final ArchRule standardStreamsAreForTheCommandLine =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("hullalmanac.cli..", "hullalmanac.app..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .because("a library that prints cannot be used in a window");
+
+  @ArchTest
+  static final ArchRule namesSayWhatAClassIs =
+      noClasses()
+          .should()
+          .haveNameMatching(".*(Util|Utils|Helper|Manager|Impl)")
+          .because("such a name says that nobody knew what the class is");
+
+  @ArchTest
+  static final ArchRule coreTypesAreClosed =
+      classes()
+          .that()
+          .resideInAPackage("hullalmanac.core..")
+          .and(not(DescribedPredicate.describe("interfaces", JavaClass::isInterface)))
+          .and(
+              not(
+                  DescribedPredicate.describe(
+                      "enums and their constants",
+                      c -> c.isEnum() || c.isAssignableTo(Enum.class))))
+          .and()
+          .haveSimpleNameNotContaining("package-info")
+          .and(not(DescribedPredicate.describe("anonymous", JavaClass::isAnonymousClass)))
+          .should()
+          .haveModifier(JavaModifier.FINAL)
+          .because("a value that can be extended is no value");
+
+  @ArchTest
+  static final ArchRule thereIsNoCycle =
+      slices()
+          .matching("hullalmanac.(**)")
+          .should()
+          .beFreeOfCycles()
+          .because("a cycle can only be read whole");
+}
