@@ -45,8 +45,7 @@ public sealed interface Outcome {
       NO_INTERVAL("this finish is not forecast, and no interval is set"),
       NO_BERTH("it is not known where the boat lay since the coat was laid"),
       DATE_UNKNOWN("the day it was laid is not known"),
-      NOT_A_COAT("the product is not one that protects"),
-      UNDER_TOPPER("it lies under a topper and has not been seen since");
+      NOT_A_COAT("the product is not one that protects");
 
       private final String words;
 

@@ -1,2 +1,5 @@
-/** Being written. */
+/**
+ * Where the sun stands and what it sends, by latitude and day of the year. Start at {@link
+ * hullalmanac.core.sun.SolarDay}.
+ */
 package hullalmanac.core.sun;

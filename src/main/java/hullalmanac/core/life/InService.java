@@ -1,0 +1,67 @@
+package hullalmanac.core.life;
+
+import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Surface;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Which coats are in service. A coat's service ends with its own ending, or when another coat is
+ * laid on the same surface that does not lie over it.
+ */
+final class InService {
+  private static final Comparator<Coat> BY_AGE =
+      Comparator.comparing(Coat::since).thenComparing(Coat::id);
+
+  private final Map<Id<Surface>, List<Coat>> bySurface;
+
+  InService(List<Coat> coats) {
+    bySurface = coats.stream().sorted(BY_AGE).collect(Collectors.groupingBy(Coat::surface));
+  }
+
+  /** Coats of a surface in order of age. */
+  List<Coat> of(Id<Surface> surface) {
+    return bySurface.getOrDefault(surface, List.of());
+  }
+
+  /** Coats of a surface in service on a day, base first, then toppers. */
+  List<Coat> on(Id<Surface> surface, LocalDate day) {
+    List<Coat> serving = new ArrayList<>();
+    for (Coat coat : of(surface)) {
+      boolean begun = !coat.since().isAfter(day);
+      boolean ended = end(coat).map(e -> !e.isAfter(day)).orElse(false);
+      if (begun && !ended) {
+        serving.add(coat);
+      }
+    }
+    serving.sort(Comparator.comparing((Coat c) -> c.over().isPresent()).thenComparing(BY_AGE));
+    return serving;
+  }
+
+  /** The day on which a coat's service ended, as far as the record says. */
+  Optional<LocalDate> end(Coat coat) {
+    Optional<LocalDate> own = coat.ending().map(Coat.Ending::on);
+    Optional<LocalDate> replaced =
+        of(coat.surface()).stream()
+            .filter(c -> BY_AGE.compare(c, coat) > 0 && replaces(c, coat))
+            .map(Coat::since)
+            .findFirst();
+    Optional<LocalDate> baseEnded =
+        coat.over()
+            .flatMap(id -> of(coat.surface()).stream().filter(c -> c.id().equals(id)).findFirst())
+            .flatMap(this::end);
+    return java.util.stream.Stream.of(own, replaced, baseEnded)
+        .flatMap(Optional::stream)
+        .min(Comparator.naturalOrder());
+  }
+
+  private static boolean replaces(Coat later, Coat coat) {
+    return later.over().isEmpty() || (coat.over().isPresent() && later.over().equals(coat.over()));
+  }
+}

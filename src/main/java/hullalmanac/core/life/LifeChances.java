@@ -1,0 +1,83 @@
+package hullalmanac.core.life;
+
+/** Chances of a life over the cells of {@link LogLife}: not negative, adding up to 1. */
+final class LifeChances {
+  private final double[] chances;
+
+  private LifeChances(double[] chances) {
+    this.chances = chances;
+  }
+
+  /**
+   * Scales values over the cells so that they add up to 1.
+   *
+   * @throws IllegalStateException when all are 0
+   */
+  static LifeChances of(double[] values) {
+    double sum = 0;
+    for (double v : values) {
+      sum += v;
+    }
+    if (!(sum > 0)) {
+      throw new IllegalStateException("evidence leaves no possible life");
+    }
+    double[] chances = new double[LogLife.POINTS];
+    for (int i = 0; i < LogLife.POINTS; i++) {
+      chances[i] = values[i] / sum;
+    }
+    return new LifeChances(chances);
+  }
+
+  /** Chance of a cell. */
+  double at(int cell) {
+    return chances[cell];
+  }
+
+  /** These chances after evidence: each times ℓ(L). */
+  LifeChances times(LogLikelihood evidence) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < LogLife.POINTS; i++) {
+      if (chances[i] > 0) {
+        most = Math.max(most, evidence.at(i));
+      }
+    }
+    double[] product = new double[LogLife.POINTS];
+    for (int i = 0; i < LogLife.POINTS; i++) {
+      product[i] = chances[i] * Math.exp(evidence.at(i) - most);
+    }
+    return of(product);
+  }
+
+  /** P(L ≤ dose), straight within a cell in ln L. */
+  double lapsed(double dose) {
+    if (dose <= 0) {
+      return 0;
+    }
+    double x = Math.min(LogLife.POINTS, (Math.log(dose) - LogLife.LOWEST) / LogLife.STEP + 0.5);
+    if (x <= 0) {
+      return 0;
+    }
+    int whole = (int) x;
+    double sum = 0;
+    for (int i = 0; i < whole; i++) {
+      sum += chances[i];
+    }
+    return Math.min(1, whole < LogLife.POINTS ? sum + (x - whole) * chances[whole] : sum);
+  }
+
+  /**
+   * The dose by which a share p of such coats, 0 &lt; p &lt; 1, has lapsed; the inverse of {@link
+   * #lapsed}.
+   */
+  double quantile(double p) {
+    double sum = 0;
+    for (int i = 0; i < LogLife.POINTS; i++) {
+      if (sum + chances[i] >= p) {
+        double inCell = (p - sum) / chances[i];
+        return Math.exp(LogLife.at(i) + (inCell - 0.5) * LogLife.STEP);
+      }
+      sum += chances[i];
+    }
+    return Math.exp(LogLife.HIGHEST + LogLife.STEP / 2);
+  }
+}

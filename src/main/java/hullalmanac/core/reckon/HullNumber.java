@@ -1,0 +1,189 @@
+package hullalmanac.core.reckon;
+
+import java.time.Month;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Reads hull identification numbers. There is no digit that proves one: a good form does not make a
+ * number genuine.
+ *
+ * <p>References: 33 CFR part 181 subpart C, sections 181.23 to 181.27 (present form, since 1 August
+ * 1984); the two older forms, 1 November 1972 to 31 July 1984, from agreeing secondary sources; ISO
+ * 10087 for the country code before it.
+ */
+public final class HullNumber {
+  private static final int LENGTH = 12;
+  private static final String MONTHS = "ABCDEFGHIJKL";
+  private static final Pattern COUNTRY = Pattern.compile("^[A-Z]{2}-");
+
+  private HullNumber() {}
+
+  /** What a text turned out to be. */
+  public sealed interface Reading {}
+
+  /**
+   * A hull number.
+   *
+   * @param body its twelve characters
+   * @param country country code before it, where there is one
+   * @param built year built
+   * @param warning what is odd about it
+   */
+  public record Valid(
+      String body,
+      Optional<String> country,
+      Form form,
+      Month month,
+      int built,
+      int modelYear,
+      Optional<String> warning)
+      implements Reading {
+    /** Code of the maker or importer. */
+    public String maker() {
+      return body.substring(0, 3);
+    }
+
+    /** The maker's serial. */
+    public String serial() {
+      return body.substring(3, 8);
+    }
+  }
+
+  /** Not a hull number, and why. */
+  public record Invalid(String reason) implements Reading {}
+
+  /** The three forms, which character 9 tells apart. */
+  public enum Form {
+    CURRENT("present form, since August 1984"),
+    STRAIGHT_YEAR("straight-year form, 1972 to 1984"),
+    MODEL_YEAR("model-year form, 1972 to 1984");
+
+    private final String words;
+
+    Form(String words) {
+      this.words = words;
+    }
+
+    /** The form in words. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /** Reads a text as typed; small letters and blanks around it do not matter. */
+  public static Reading read(String text) {
+    String typed = text.strip().toUpperCase(Locale.ROOT);
+    Optional<String> country = Optional.empty();
+    if (COUNTRY.matcher(typed).find()) {
+      country = Optional.of(typed.substring(0, 2));
+      typed = typed.substring(3);
+    }
+    String body = typed;
+    if (body.length() != LENGTH) {
+      return new Invalid("it has " + body.length() + " characters; a hull number has 12");
+    }
+    for (int i = 0; i < LENGTH; i++) {
+      char c = body.charAt(i);
+      if (!isLetter(c) && !isDigit(c)) {
+        return new Invalid(
+            "character " + (i + 1) + " is \"" + c + "\"; only letters and digits, unbroken");
+      }
+      if (i >= 3 && i < 8 && (c == 'I' || c == 'O' || c == 'Q')) {
+        return new Invalid("character " + (i + 1) + " is " + c + "; a serial has no I, O or Q");
+      }
+    }
+    char ninth = body.charAt(8);
+    if (isDigit(ninth)) {
+      return straightYear(body, country);
+    }
+    return ninth == 'M' ? modelYear(body, country) : current(body, country);
+  }
+
+  private static Reading current(String body, Optional<String> country) {
+    int month = MONTHS.indexOf(body.charAt(8));
+    if (month < 0) {
+      return new Invalid("character 9 is " + body.charAt(8) + "; a month is A to L");
+    }
+    if (!isDigit(body.charAt(9))) {
+      return new Invalid("character 10 is " + body.charAt(9) + "; the year built is a digit");
+    }
+    if (!isDigit(body.charAt(10)) || !isDigit(body.charAt(11))) {
+      return new Invalid(
+          "characters 11 and 12 are " + body.substring(10) + "; a model year is two digits");
+    }
+    int model = Integer.parseInt(body.substring(10));
+    int modelYear = model >= 72 ? 1900 + model : 2000 + model;
+    int built = nearestYear(modelYear, body.charAt(9) - '0');
+    boolean odd = built > modelYear || built < modelYear - 1 || modelYear < 1984;
+    return new Valid(
+        body,
+        country,
+        Form.CURRENT,
+        Month.of(month + 1),
+        built,
+        modelYear,
+        odd
+            ? Optional.of("built " + built + " for model year " + modelYear + " is unusual")
+            : Optional.empty());
+  }
+
+  /** The year nearest a model year that ends in a digit; the earlier of two equally near. */
+  private static int nearestYear(int modelYear, int digit) {
+    for (int off = 0; ; off++) {
+      if (Math.floorMod(modelYear - off, 10) == digit) {
+        return modelYear - off;
+      }
+      if (Math.floorMod(modelYear + off, 10) == digit) {
+        return modelYear + off;
+      }
+    }
+  }
+
+  private static Reading straightYear(String body, Optional<String> country) {
+    String tail = body.substring(8);
+    if (!tail.chars().allMatch(c -> isDigit((char) c))) {
+      return new Invalid(
+          "characters 9 to 12 are "
+              + tail
+              + "; after a digit they are a month and a year in digits");
+    }
+    int month = Integer.parseInt(tail.substring(0, 2));
+    if (month < 1 || month > 12) {
+      return new Invalid(
+          "characters 9 and 10 are " + tail.substring(0, 2) + "; a month is 01 to 12");
+    }
+    int year = 1900 + Integer.parseInt(tail.substring(2));
+    return new Valid(
+        body, country, Form.STRAIGHT_YEAR, Month.of(month), year, year, outsideOldYears(year));
+  }
+
+  private static Reading modelYear(String body, Optional<String> country) {
+    int place = MONTHS.indexOf(body.charAt(11));
+    if (!isDigit(body.charAt(9)) || !isDigit(body.charAt(10)) || place < 0) {
+      return new Invalid(
+          "characters 9 to 12 are "
+              + body.substring(8)
+              + "; after M come a year in digits and a month A to L");
+    }
+    int model = 1900 + Integer.parseInt(body.substring(9, 11));
+    Month month = Month.AUGUST.plus(place);
+    int built = month.getValue() >= Month.AUGUST.getValue() ? model - 1 : model;
+    return new Valid(body, country, Form.MODEL_YEAR, month, built, model, outsideOldYears(model));
+  }
+
+  private static Optional<String> outsideOldYears(int year) {
+    return year >= 1972 && year <= 1985
+        ? Optional.empty()
+        : Optional.of("this form was used from 1972 to 1984, not in " + year);
+  }
+
+  private static boolean isLetter(char c) {
+    return c >= 'A' && c <= 'Z';
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+}
