@@ -1,0 +1,206 @@
+package hullalmanac.store;
+
+import hullalmanac.core.record.Berth;
+import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Cover;
+import hullalmanac.core.record.Harbour;
+import hullalmanac.core.record.Water;
+import java.sql.SQLException;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The business, harbours and berths. */
+final class PlaceStore {
+  private static final Columns BUSINESS =
+      Columns.of(
+          "business",
+          """
+          id
+          name
+          currency
+          units
+          day_order
+          risk
+          as_of
+          """);
+
+  private static final Columns HARBOUR =
+      Columns.of(
+          "harbour",
+          """
+          id
+          key
+          name
+          latitude
+          sunshine
+          note
+          """);
+
+  private static final Columns BERTH =
+      Columns.of(
+          "berth",
+          """
+          id
+          key
+          boat_id
+          harbour_id
+          cover
+          water
+          from_day
+          until_day
+          yearly
+          last_year
+          bow
+          place
+          pontoon_side
+          water_supply
+          power
+          hours
+          tide
+          runoff
+          secret_keys
+          secret_gate_code
+          secret_absence
+          """);
+
+  private final Tx tx;
+
+  PlaceStore(Tx tx) {
+    this.tx = tx;
+  }
+
+  Optional<Business> business() throws SQLException {
+    return tx
+        .list(
+            BUSINESS.select("id"),
+            row ->
+                new Business(
+                    row.text("name"),
+                    Currency.getInstance(row.text("currency")),
+                    row.coded(Business.Units.class, "units"),
+                    row.coded(Business.DayOrder.class, "day_order"),
+                    row.maybeReal("risk"),
+                    row.maybeDay("as_of")))
+        .stream()
+        .findFirst();
+  }
+
+  /** Writes the business, in place of what was written of it before. */
+  void write(Business business) throws SQLException {
+    String update =
+        """
+        UPDATE business SET
+          name = :name,
+          currency = :currency,
+          units = :units,
+          day_order = :day_order,
+          risk = :risk,
+          as_of = :as_of
+        WHERE id = :id
+        """;
+    String sql = business().isPresent() ? update : BUSINESS.insert();
+    tx.each(
+        sql,
+        List.of(business),
+        (to, b) ->
+            to.set("id", 1)
+                .set("name", b.name())
+                .set("currency", b.currency().getCurrencyCode())
+                .set("units", b.units())
+                .set("day_order", b.dayOrder())
+                .set("risk", b.risk())
+                .set("as_of", b.asOf()));
+  }
+
+  List<Harbour> harbours() throws SQLException {
+    return tx.list(
+        HARBOUR.select("id"),
+        row ->
+            new Harbour(
+                row.id("id"),
+                row.text("key"),
+                row.text("name"),
+                row.real("latitude"),
+                row.list("sunshine", Double::valueOf),
+                row.text("note")));
+  }
+
+  void addHarbours(List<Harbour> harbours) throws SQLException {
+    tx.each(
+        HARBOUR.insert(),
+        harbours,
+        (to, h) ->
+            to.set("id", h.id())
+                .set("key", h.key())
+                .set("name", h.name())
+                .set("latitude", h.latitude())
+                .set(
+                    "sunshine",
+                    h.sunshine().stream().map(String::valueOf).collect(Collectors.joining(" ")))
+                .set("note", h.note()));
+  }
+
+  List<Berth> berths() throws SQLException {
+    return tx.list(
+        BERTH.select("id"),
+        row ->
+            new Berth(
+                row.id("id"),
+                row.text("key"),
+                row.id("boat_id"),
+                row.id("harbour_id"),
+                row.coded(Cover.class, "cover"),
+                row.coded(Water.class, "water"),
+                row.day("from_day"),
+                row.maybeDay("until_day"),
+                row.flag("yearly"),
+                row.maybeWhole("last_year"),
+                row.maybeWhole("bow"),
+                access(row),
+                new Berth.Private(
+                    row.text("secret_keys"),
+                    row.text("secret_gate_code"),
+                    row.text("secret_absence"))));
+  }
+
+  private static Berth.Access access(Row row) throws SQLException {
+    return new Berth.Access(
+        row.text("place"),
+        row.text("pontoon_side"),
+        row.text("water_supply"),
+        row.text("power"),
+        row.text("hours"),
+        row.text("tide"),
+        row.text("runoff"));
+  }
+
+  void addBerths(List<Berth> berths) throws SQLException {
+    tx.each(
+        BERTH.insert(),
+        berths,
+        (to, b) ->
+            to.set("id", b.id())
+                .set("key", b.key())
+                .set("boat_id", b.boat())
+                .set("harbour_id", b.harbour())
+                .set("cover", b.cover())
+                .set("water", b.water())
+                .set("from_day", b.from())
+                .set("until_day", b.until())
+                .set("yearly", b.yearly())
+                .set("last_year", b.lastYear())
+                .set("bow", b.bow())
+                .set("place", b.access().place())
+                .set("pontoon_side", b.access().pontoonSide())
+                .set("water_supply", b.access().water())
+                .set("power", b.access().power())
+                .set("hours", b.access().hours())
+                .set("tide", b.access().tide())
+                .set("runoff", b.access().runoff())
+                .set("secret_keys", b.secrets().keys())
+                .set("secret_gate_code", b.secrets().gateCode())
+                .set("secret_absence", b.secrets().absence()));
+  }
+}

@@ -1,0 +1,99 @@
+package hullalmanac.store;
+
+import hullalmanac.core.record.Coded;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Length;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** One row as it is read. A NULL is absent, never 0 or empty. */
+final class Row {
+  private final ResultSet rows;
+
+  Row(ResultSet rows) {
+    this.rows = rows;
+  }
+
+  String text(String column) throws SQLException {
+    return rows.getString(column);
+  }
+
+  Optional<String> maybeText(String column) throws SQLException {
+    return Optional.ofNullable(rows.getString(column));
+  }
+
+  long number(String column) throws SQLException {
+    return rows.getLong(column);
+  }
+
+  int whole(String column) throws SQLException {
+    return rows.getInt(column);
+  }
+
+  Optional<Integer> maybeWhole(String column) throws SQLException {
+    int value = rows.getInt(column);
+    return rows.wasNull() ? Optional.empty() : Optional.of(value);
+  }
+
+  double real(String column) throws SQLException {
+    return rows.getDouble(column);
+  }
+
+  Optional<Double> maybeReal(String column) throws SQLException {
+    double value = rows.getDouble(column);
+    return rows.wasNull() ? Optional.empty() : Optional.of(value);
+  }
+
+  boolean flag(String column) throws SQLException {
+    return rows.getInt(column) == 1;
+  }
+
+  LocalDate day(String column) throws SQLException {
+    return LocalDate.parse(rows.getString(column));
+  }
+
+  Optional<LocalDate> maybeDay(String column) throws SQLException {
+    return maybeText(column).map(LocalDate::parse);
+  }
+
+  Optional<LocalDateTime> maybeTime(String column) throws SQLException {
+    return maybeText(column).map(LocalDateTime::parse);
+  }
+
+  Optional<Length> maybeLength(String column) throws SQLException {
+    return maybeWhole(column).map(Length::new);
+  }
+
+  <T> Id<T> id(String column) throws SQLException {
+    return new Id<>(rows.getLong(column));
+  }
+
+  <T> Optional<Id<T>> maybeId(String column) throws SQLException {
+    long value = rows.getLong(column);
+    return rows.wasNull() ? Optional.empty() : Optional.of(new Id<>(value));
+  }
+
+  <E extends Enum<E> & Coded> E coded(Class<E> type, String column) throws SQLException {
+    String code = rows.getString(column);
+    return Coded.parse(type, code)
+        .orElseThrow(
+            () -> new IllegalStateException("no " + type.getSimpleName() + " is called " + code));
+  }
+
+  <E extends Enum<E> & Coded> Optional<E> maybeCoded(Class<E> type, String column)
+      throws SQLException {
+    return rows.getString(column) == null ? Optional.empty() : Optional.of(coded(type, column));
+  }
+
+  /** A list kept in one column, parted by blanks. */
+  <T> List<T> list(String column, Function<String, T> one) throws SQLException {
+    String all = rows.getString(column);
+    return all.isBlank() ? List.of() : Arrays.stream(all.split(" ")).map(one).toList();
+  }
+}

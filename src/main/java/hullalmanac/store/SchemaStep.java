@@ -1,0 +1,44 @@
+package hullalmanac.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One forward step of the schema. A released one is never edited: its checksum is frozen in {@code
+ * checksums.txt}.
+ *
+ * @param number from 1
+ * @param sql statements, each ending with a semicolon at the end of a line
+ */
+public record SchemaStep(int number, String sql) {
+  /** File names of all steps, in order. */
+  static final List<String> FILES = List.of("0001-initial.sql");
+
+  /** All steps of this program, in order. */
+  public static List<SchemaStep> all() {
+    return FILES.stream()
+        .map(f -> new SchemaStep(Integer.parseInt(f.substring(0, 4)), read(f)))
+        .toList();
+  }
+
+  private static String read(String file) {
+    try (InputStream in = SchemaStep.class.getResourceAsStream("/hullalmanac/store/" + file)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The statements one by one, without comments. */
+  List<String> statements() {
+    String bare = sql.replaceAll("(?m)^--.*$", "");
+    return Arrays.stream(bare.split(";\\s*(\\n|$)"))
+        .map(String::strip)
+        .filter(s -> !s.isEmpty())
+        .toList();
+  }
+}

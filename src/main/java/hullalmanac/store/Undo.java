@@ -1,0 +1,93 @@
+package hullalmanac.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Takes an act back from its images in the change log, row by row, the last change first. */
+final class Undo {
+  private Undo() {}
+
+  private record Change(String table, String rowId, String before, String after) {}
+
+  /** Takes back an act within a transaction in which another act is current. */
+  static void apply(Connection connection, long act) throws SQLException {
+    for (Change change : changes(connection, act)) {
+      List<ChangeLog.Column> columns = ChangeLog.columns(connection, change.table());
+      if (change.after() != null && change.before() == null) {
+        run(
+            connection,
+            "DELETE FROM " + change.table() + " WHERE " + keyOf(columns, "?1"),
+            change.after());
+      } else if (change.before() != null && change.after() == null) {
+        run(
+            connection,
+            "INSERT INTO "
+                + change.table()
+                + " ("
+                + names(columns)
+                + ") VALUES ("
+                + values(columns)
+                + ")",
+            change.before());
+      } else {
+        run(
+            connection,
+            "UPDATE "
+                + change.table()
+                + " SET ("
+                + names(columns)
+                + ") = ("
+                + values(columns)
+                + ") WHERE "
+                + keyOf(columns, "?1"),
+            change.before());
+      }
+    }
+  }
+
+  private static List<Change> changes(Connection connection, long act) throws SQLException {
+    List<Change> changes = new ArrayList<>();
+    try (PreparedStatement statement =
+        connection.prepareStatement(
+            "SELECT table_name, row_id, before, after FROM change WHERE act_id = ? ORDER BY place DESC")) {
+      statement.setLong(1, act);
+      try (ResultSet rows = statement.executeQuery()) {
+        while (rows.next()) {
+          changes.add(
+              new Change(
+                  rows.getString(1), rows.getString(2), rows.getString(3), rows.getString(4)));
+        }
+      }
+    }
+    return changes;
+  }
+
+  private static void run(Connection connection, String sql, String image) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setString(1, image);
+      statement.executeUpdate();
+    }
+  }
+
+  private static String names(List<ChangeLog.Column> columns) {
+    return columns.stream().map(ChangeLog.Column::name).collect(Collectors.joining(", "));
+  }
+
+  private static String values(List<ChangeLog.Column> columns) {
+    return columns.stream()
+        .map(c -> "json_extract(?1, '$." + c.name() + "')")
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String keyOf(List<ChangeLog.Column> columns, String image) {
+    return columns.stream()
+        .filter(c -> c.keyPlace() > 0)
+        .map(c -> c.name() + " = json_extract(" + image + ", '$." + c.name() + "')")
+        .collect(Collectors.joining(" AND "));
+  }
+}

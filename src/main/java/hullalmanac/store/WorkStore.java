@@ -1,0 +1,258 @@
+package hullalmanac.store;
+
+import hullalmanac.core.record.Handover;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.MoveReason;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
+import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.VisitWhy;
+import hullalmanac.core.record.WorkState;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Visits and their steps. */
+final class WorkStore {
+  private static final Columns VISIT =
+      Columns.of(
+          "visit",
+          """
+          id
+          key
+          boat_id
+          day
+          status
+          why
+          care_plan_id
+          cancelled
+          handover
+          note
+          """);
+
+  private static final Columns VISIT_SURFACE =
+      Columns.of(
+          "visit_surface",
+          """
+          visit_id
+          place
+          surface_id
+          state
+          done_on
+          note
+          """);
+
+  private static final Columns VISIT_MOVE =
+      Columns.of(
+          "visit_move",
+          """
+          visit_id
+          place
+          from_day
+          to_day
+          reason
+          """);
+
+  private static final Columns STEP =
+      Columns.of(
+          "step",
+          """
+          id
+          key
+          visit_id
+          place
+          kind
+          day
+          product_id
+          bottle_id
+          parts_water
+          pad
+          speed
+          passes
+          minutes
+          helper_minutes
+          note
+          """);
+
+  private static final Columns STEP_SURFACE =
+      Columns.of(
+          "step_surface",
+          """
+          step_id
+          place
+          surface_id
+          """);
+
+  private final Tx tx;
+
+  WorkStore(Tx tx) {
+    this.tx = tx;
+  }
+
+  /** An item of a list that belongs to a row, with its place in the list. */
+  private record Placed<P, T>(Id<P> owner, int place, T item) {}
+
+  private static <P, T> Map<Long, List<T>> gather(List<Placed<P, T>> placed) {
+    Map<Long, List<T>> lists = new HashMap<>();
+    placed.forEach(
+        p -> lists.computeIfAbsent(p.owner().value(), id -> new ArrayList<>()).add(p.item()));
+    return lists;
+  }
+
+  private static <P, T> List<Placed<P, T>> place(Id<P> owner, List<T> items) {
+    List<Placed<P, T>> placed = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      placed.add(new Placed<>(owner, i + 1, items.get(i)));
+    }
+    return placed;
+  }
+
+  List<Visit> visits() throws SQLException {
+    Map<Long, List<Visit.Part>> parts = gather(parts());
+    Map<Long, List<Visit.Move>> moves = gather(moves());
+    return tx.list(
+        VISIT.select("id"),
+        row ->
+            new Visit(
+                row.id("id"),
+                row.text("key"),
+                row.id("boat_id"),
+                row.day("day"),
+                row.coded(VisitStatus.class, "status"),
+                row.coded(VisitWhy.class, "why"),
+                row.maybeId("care_plan_id"),
+                row.maybeCoded(MoveReason.class, "cancelled"),
+                row.coded(Handover.class, "handover"),
+                parts.getOrDefault(row.number("id"), List.of()),
+                moves.getOrDefault(row.number("id"), List.of()),
+                row.text("note")));
+  }
+
+  private List<Placed<Visit, Visit.Part>> parts() throws SQLException {
+    return tx.list(
+        VISIT_SURFACE.select("visit_id, place"),
+        row ->
+            new Placed<>(
+                row.id("visit_id"),
+                row.whole("place"),
+                new Visit.Part(
+                    row.id("surface_id"),
+                    row.coded(WorkState.class, "state"),
+                    row.maybeDay("done_on"),
+                    row.text("note"))));
+  }
+
+  private List<Placed<Visit, Visit.Move>> moves() throws SQLException {
+    return tx.list(
+        VISIT_MOVE.select("visit_id, place"),
+        row ->
+            new Placed<>(
+                row.id("visit_id"),
+                row.whole("place"),
+                new Visit.Move(
+                    row.day("from_day"),
+                    row.day("to_day"),
+                    row.coded(MoveReason.class, "reason"))));
+  }
+
+  void addVisits(List<Visit> visits) throws SQLException {
+    tx.each(
+        VISIT.insert(),
+        visits,
+        (to, v) ->
+            to.set("id", v.id())
+                .set("key", v.key())
+                .set("boat_id", v.boat())
+                .set("day", v.day())
+                .set("status", v.status())
+                .set("why", v.why())
+                .set("care_plan_id", v.plan())
+                .set("cancelled", v.cancelled())
+                .set("handover", v.handover())
+                .set("note", v.note()));
+    List<Placed<Visit, Visit.Part>> parts =
+        visits.stream().flatMap(v -> place(v.id(), v.surfaces()).stream()).toList();
+    tx.each(
+        VISIT_SURFACE.insert(),
+        parts,
+        (to, p) ->
+            to.set("visit_id", p.owner())
+                .set("place", p.place())
+                .set("surface_id", p.item().surface())
+                .set("state", p.item().state())
+                .set("done_on", p.item().doneOn())
+                .set("note", p.item().note()));
+    List<Placed<Visit, Visit.Move>> moves =
+        visits.stream().flatMap(v -> place(v.id(), v.moves()).stream()).toList();
+    tx.each(
+        VISIT_MOVE.insert(),
+        moves,
+        (to, m) ->
+            to.set("visit_id", m.owner())
+                .set("place", m.place())
+                .set("from_day", m.item().from())
+                .set("to_day", m.item().to())
+                .set("reason", m.item().reason()));
+  }
+
+  List<Step> steps() throws SQLException {
+    List<Placed<Step, Id<Surface>>> placed =
+        tx.list(
+            STEP_SURFACE.select("step_id, place"),
+            row -> new Placed<>(row.id("step_id"), row.whole("place"), row.id("surface_id")));
+    Map<Long, List<Id<Surface>>> surfaces = gather(placed);
+    return tx.list(
+        STEP.select("id"),
+        row ->
+            new Step(
+                row.id("id"),
+                row.text("key"),
+                row.id("visit_id"),
+                row.whole("place"),
+                row.coded(StepKind.class, "kind"),
+                row.day("day"),
+                surfaces.getOrDefault(row.number("id"), List.of()),
+                row.maybeId("product_id"),
+                row.maybeId("bottle_id"),
+                row.maybeWhole("parts_water"),
+                row.text("pad"),
+                row.text("speed"),
+                row.maybeWhole("passes"),
+                row.maybeWhole("minutes"),
+                row.maybeWhole("helper_minutes"),
+                row.text("note")));
+  }
+
+  void addSteps(List<Step> steps) throws SQLException {
+    tx.each(
+        STEP.insert(),
+        steps,
+        (to, s) ->
+            to.set("id", s.id())
+                .set("key", s.key())
+                .set("visit_id", s.visit())
+                .set("place", s.order())
+                .set("kind", s.kind())
+                .set("day", s.day())
+                .set("product_id", s.product())
+                .set("bottle_id", s.bottle())
+                .set("parts_water", s.partsWater())
+                .set("pad", s.pad())
+                .set("speed", s.speed())
+                .set("passes", s.passes())
+                .set("minutes", s.minutes())
+                .set("helper_minutes", s.helperMinutes())
+                .set("note", s.note()));
+    List<Placed<Step, Id<Surface>>> surfaces =
+        steps.stream().flatMap(s -> place(s.id(), s.surfaces()).stream()).toList();
+    tx.each(
+        STEP_SURFACE.insert(),
+        surfaces,
+        (to, p) ->
+            to.set("step_id", p.owner()).set("place", p.place()).set("surface_id", p.item()));
+  }
+}
