@@ -1,0 +1,4 @@
+/**
+ * Photo files, named after their content. Start at {@link hullalmanac.exchange.photo.PhotoFiles}.
+ */
+package hullalmanac.exchange.photo;

@@ -1,0 +1,123 @@
+package hullalmanac.service;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Business;
+import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Problem;
+import hullalmanac.core.record.RecordRules;
+import hullalmanac.exchange.csv.CsvProblem;
+import hullalmanac.exchange.csv.CsvSet;
+import hullalmanac.exchange.photo.PhotoFiles;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Brings a folder of lists into a record: all of it, or nothing and every problem. */
+public final class ImportService {
+  private final RecordService.Surroundings surroundings;
+
+  public ImportService(RecordService.Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  /** What came of an import. */
+  public sealed interface Outcome {}
+
+  /**
+   * All was brought in.
+   *
+   * @param rows how many rows
+   */
+  public record Done(int rows) implements Outcome {}
+
+  /** Nothing was brought in. */
+  public record Refused(List<CsvProblem> problems) implements Outcome {
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+
+    /** One line a problem, for people. */
+    public List<String> lines() {
+      return problems.stream().map(CsvProblem::text).toList();
+    }
+  }
+
+  /** Brings lists into the record in a folder, which is made if there is none. */
+  public Outcome into(Path record, Path lists) {
+    if (RecordService.isIn(record)) {
+      try (RecordService open = RecordService.open(record, surroundings)) {
+        return into(open, lists);
+      }
+    }
+    IdSource ids = new IdSource(surroundings.random());
+    CsvSet.ReadResult read = CsvSet.read(lists, Almanac.empty(Business.unnamed()), ids);
+    List<CsvProblem> problems = problems(read, Almanac.empty(Business.unnamed()), lists);
+    if (!problems.isEmpty()) {
+      return new Refused(problems);
+    }
+    RecordService.create(record, surroundings);
+    try (RecordService open = RecordService.open(record, surroundings)) {
+      return add(open, lists, read.additions());
+    }
+  }
+
+  private Outcome into(RecordService open, Path lists) {
+    CsvSet.ReadResult read = CsvSet.read(lists, open.almanac(), open.ids());
+    List<CsvProblem> problems = problems(read, open.almanac(), lists);
+    return problems.isEmpty() ? add(open, lists, read.additions()) : new Refused(problems);
+  }
+
+  /** Photo files go first and rows second, so that a row never names a file that is not there. */
+  private static Outcome add(RecordService open, Path lists, Almanac additions) {
+    PhotoFiles.copy(lists.resolve("photos"), open.photos(), additions.photos());
+    open.add("import of " + lists.getFileName(), additions);
+    return new Done(rows(additions));
+  }
+
+  private static List<CsvProblem> problems(CsvSet.ReadResult read, Almanac existing, Path lists) {
+    List<CsvProblem> problems = new ArrayList<>(read.problems());
+    if (problems.isEmpty()) {
+      RecordRules.problems(existing, read.additions()).forEach(p -> problems.add(placed(p, read)));
+      PhotoFiles.missing(lists.resolve("photos"), read.additions().photos())
+          .forEach(
+              (photo, message) ->
+                  problems.add(
+                      placed(
+                          new Problem(
+                              hullalmanac.core.record.Kind.PHOTO,
+                              photo.key(),
+                              "file",
+                              message,
+                              "Put the picture into the folder photos beside the lists"),
+                          read)));
+    }
+    return problems;
+  }
+
+  private static CsvProblem placed(Problem p, CsvSet.ReadResult read) {
+    CsvSet.Place place =
+        read.lines()
+            .getOrDefault(p.kind(), Map.of())
+            .getOrDefault(p.key(), new CsvSet.Place(p.kind().code() + ".csv", 0));
+    return new CsvProblem(place.file(), place.line(), p.field(), p.message(), p.advice());
+  }
+
+  private static int rows(Almanac a) {
+    return a.harbours().size()
+        + a.parties().size()
+        + a.boats().size()
+        + a.roles().size()
+        + a.surfaces().size()
+        + a.berths().size()
+        + a.carePlans().size()
+        + a.products().size()
+        + a.bottles().size()
+        + a.visits().size()
+        + a.steps().size()
+        + a.coats().size()
+        + a.duties().size()
+        + a.findings().size()
+        + a.photos().size();
+  }
+}
