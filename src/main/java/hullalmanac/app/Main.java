@@ -1,10 +1,76 @@
 package hullalmanac.app;
 
+import hullalmanac.cli.Cli;
+import hullalmanac.cli.CliContext;
+import hullalmanac.service.RecordService;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Optional;
+
 /** Reads the arguments and builds the program. */
 public final class Main {
   private Main() {}
 
-  public static void main(String[] args) {
-    System.out.println("stub");
+  /** Runs the program; see {@link Cli} for its exit codes. */
+  public static void main(String[] arguments) {
+    PrintWriter out = writer(System.out);
+    PrintWriter err = writer(System.err);
+    AppFolders folders =
+        AppFolders.of(
+            Path.of(System.getProperty("user.home")),
+            System.getProperty("os.name"),
+            System.getenv());
+    Clock clock = Clock.system(ZoneId.systemDefault());
+    AppLog log = new AppLog(folders.state(), clock, version(), machine());
+    SecureRandom random = new SecureRandom();
+    RecordService.Surroundings surroundings =
+        new RecordService.Surroundings(
+            clock, random::nextLong, host(), ProcessHandle.current().pid());
+    WindowStart window = new WindowStart(surroundings, folders, log, out);
+    CliContext context = new CliContext(surroundings, folders.record(), version(), window::open);
+    int code;
+    try {
+      code = Cli.run(context, out, err, arguments);
+    } catch (RuntimeException e) {
+      err.println("Something went wrong that should not.");
+      err.println(log.crash("main", e));
+      code = 1;
+    }
+    err.flush();
+    if (code != WindowStart.STAYS_OPEN) {
+      System.exit(code);
+    }
+  }
+
+  private static PrintWriter writer(java.io.PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+
+  private static String version() {
+    return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+        .orElse("development");
+  }
+
+  private static String machine() {
+    return System.getProperty("os.name")
+        + " "
+        + System.getProperty("os.version")
+        + ", Java "
+        + System.getProperty("java.version");
+  }
+
+  private static String host() {
+    try {
+      return InetAddress.getLocalHost().getHostName();
+    } catch (UnknownHostException e) {
+      return "this computer";
+    }
   }
 }

@@ -1,0 +1,22 @@
+package hullalmanac.sample;
+
+import hullalmanac.core.record.Almanac;
+import java.util.Map;
+
+/**
+ * The sample: an almanac and its photo files, the same at every run.
+ *
+ * @param photos contents by file name
+ */
+record SampleRecord(Almanac almanac, Map<String, byte[]> photos) {
+  static SampleRecord make() {
+    Draft draft = new Draft();
+    SamplePlaces.add(draft);
+    SampleProducts.add(draft);
+    SampleBoats.add(draft);
+    SampleBerths.add(draft);
+    new SampleHistory(draft).add();
+    Map<String, byte[]> photos = SamplePhotos.add(draft);
+    return new SampleRecord(draft.almanac(), photos);
+  }
+}
