@@ -2,29 +2,37 @@ package hullalmanac.service;
 
 import hullalmanac.core.record.Almanac;
 import java.time.LocalDate;
-import java.util.function.Supplier;
 
-/** Reads the record for those who show or print what is due. */
-public final class FleetService {
-  private final Supplier<Almanac> record;
-  private final Supplier<LocalDate> today;
-
-  /**
-   * @param record reads the record's present contents; may touch the file
-   * @param today the day the record is worked on: today, or the day a sample is opened as of
-   */
-  public FleetService(Supplier<Almanac> record, Supplier<LocalDate> today) {
-    this.record = record;
-    this.today = today;
-  }
-
+/** Reads the record for those who show what is due. */
+public interface FleetService {
   /** Reads the record's contents; touches the file, so for the database lane. */
-  public Almanac read() {
-    return record.get();
-  }
+  Almanac read();
 
-  /** The day the record is worked on. */
-  public LocalDate today() {
-    return today.get();
+  /** The day the record is worked on; may touch the file. */
+  LocalDate today();
+
+  /** Where the record lies and how it is kept, in words; may touch the file. */
+  String status();
+
+  /** Reads an open record. */
+  static FleetService of(RecordService record) {
+    return new FleetService() {
+      @Override
+      public Almanac read() {
+        return record.almanac();
+      }
+
+      @Override
+      public LocalDate today() {
+        return record.today();
+      }
+
+      @Override
+      public String status() {
+        String copy =
+            record.newestCopy().map(day -> "last good copy " + day).orElse("no copy needed yet");
+        return (record.readOnly() ? "Open to read only · " : "All changes saved · ") + copy;
+      }
+    };
   }
 }

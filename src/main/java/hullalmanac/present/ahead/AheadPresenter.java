@@ -1,0 +1,299 @@
+package hullalmanac.present.ahead;
+
+import hullalmanac.core.life.BoatDue;
+import hullalmanac.core.life.CoatForecast;
+import hullalmanac.core.life.Outcome;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.BoatStatus;
+import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.Duty;
+import hullalmanac.core.record.Finding;
+import hullalmanac.core.record.Harbour;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.SurfaceState;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.WaterBehaviour;
+import hullalmanac.present.Lookups;
+import hullalmanac.present.ahead.AheadState.Aside;
+import hullalmanac.present.ahead.AheadState.Line;
+import hullalmanac.present.ahead.AheadState.Row;
+import hullalmanac.present.words.DateWords;
+import hullalmanac.present.words.ForecastWords;
+import hullalmanac.service.Fleet;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What needs doing now, read from the top. */
+public final class AheadPresenter {
+  private static final int DUE_WITHIN_DAYS = 70;
+  private static final int LOOKED_WITHIN_DAYS = 120;
+  private static final DateTimeFormatter WEEKDAY =
+      DateTimeFormatter.ofPattern("EEEE, d MMM", Locale.ENGLISH);
+
+  private final Consumer<Id<Boat>> openBoat;
+  private Consumer<AheadState> view = s -> {};
+  private AheadState state = AheadState.waiting();
+  private Optional<Fleet> fleet = Optional.empty();
+  private String harbour = AheadState.ALL;
+
+  /**
+   * @param openBoat shows a boat's page
+   */
+  public AheadPresenter(Consumer<Id<Boat>> openBoat) {
+    this.openBoat = openBoat;
+  }
+
+  /** Tells who shows the state; called at once and after each change. */
+  public void onChange(Consumer<AheadState> view) {
+    this.view = view;
+    view.accept(state);
+  }
+
+  /** Shows a fleet. */
+  public void show(Fleet fleet) {
+    this.fleet = Optional.of(fleet);
+    publish();
+  }
+
+  /** Shows the boats of one harbour, or of all. */
+  public void chooseHarbour(String harbour) {
+    this.harbour = harbour;
+    publish();
+  }
+
+  /** Opens a boat's page. */
+  public void open(Id<Boat> boat) {
+    openBoat.accept(boat);
+  }
+
+  private void publish() {
+    if (fleet.isPresent()) {
+      state = stateOf(fleet.get());
+      view.accept(state);
+    }
+  }
+
+  private AheadState stateOf(Fleet fleet) {
+    Lookups lookups = new Lookups(fleet.almanac(), fleet.asOf());
+    List<Row> due = new ArrayList<>();
+    List<Row> later = new ArrayList<>();
+    rows(fleet, lookups, due, later);
+    List<String> harbours =
+        Stream.concat(
+                Stream.of(AheadState.ALL),
+                fleet.almanac().harbours().stream().map(Harbour::name).sorted())
+            .toList();
+    return new AheadState(
+        DateWords.full(fleet.asOf()),
+        summary(due, later),
+        fleet.asOf(),
+        harbours,
+        harbour,
+        due,
+        later,
+        beside(fleet, lookups));
+  }
+
+  private static String summary(List<Row> due, List<Row> later) {
+    if (due.isEmpty()) {
+      return later.isEmpty()
+          ? "No coat is in service yet. Bring your lists in, and what is due stands here."
+          : "Nothing is due in the next ten weeks. All is well.";
+    }
+    String boats = due.size() == 1 ? "One boat is" : due.size() + " boats are";
+    return boats + " due within ten weeks. Start with " + due.get(0).name() + ".";
+  }
+
+  /** One row a boat, for what falls due first; makers' duties have rows of their own. */
+  private void rows(Fleet fleet, Lookups lookups, List<Row> due, List<Row> later) {
+    LocalDate soon = fleet.asOf().plusDays(DUE_WITHIN_DAYS);
+    Map<LocalDate, List<Row>> duties = duties(fleet, lookups, soon);
+    Set<Id<Boat>> seen = new HashSet<>();
+    Map<Id<Boat>, Long> groups =
+        fleet.due().stream()
+            .collect(Collectors.groupingBy(d -> d.boat().id(), Collectors.counting()));
+    for (BoatDue d : fleet.due()) {
+      if (!seen.add(d.boat().id()) || !here(lookups, d.boat().id())) {
+        continue;
+      }
+      boolean pressing = d.workBy().map(w -> !w.isAfter(soon)).orElse(false);
+      Row row = row(d, lookups, fleet.asOf(), pressing, groups.get(d.boat().id()) - 1);
+      (pressing ? due : later).add(row);
+    }
+    duties.values().forEach(due::addAll);
+  }
+
+  private boolean here(Lookups lookups, Id<Boat> boat) {
+    return harbour.equals(AheadState.ALL) || lookups.harbour(boat).equals(harbour);
+  }
+
+  private static Row row(BoatDue d, Lookups lookups, LocalDate today, boolean pressing, long more) {
+    ForecastWords words = new ForecastWords(today);
+    CoatForecast first = d.coats().get(0);
+    List<Surface> surfaces = d.coats().stream().map(CoatForecast::surface).toList();
+    CoatForecast leading =
+        d.coats().stream()
+            .filter(c -> c.outcome() instanceof Outcome.AlreadyLapsed)
+            .findFirst()
+            .or(
+                () ->
+                    d.coats().stream()
+                        .filter(c -> c.outcome() instanceof Outcome.Dated)
+                        .findFirst())
+            .orElse(first);
+    String others = more == 0 ? "" : more == 1 ? " · one more later" : " · " + more + " more later";
+    return new Row(
+        d.boat().id(),
+        d.boat().name(),
+        lookups.harbour(d.boat().id()),
+        ForecastWords.surfaces(surfaces) + ", " + words.due(leading),
+        words.chance(leading) + others,
+        leading.twentieths(),
+        pressing);
+  }
+
+  private Map<LocalDate, List<Row>> duties(Fleet fleet, Lookups lookups, LocalDate soon) {
+    Map<String, Row> rows = new LinkedHashMap<>();
+    Map<String, LocalDate> days = new LinkedHashMap<>();
+    for (Duty duty :
+        fleet.almanac().duties().stream().sorted(Comparator.comparing(Duty::dueOn)).toList()) {
+      Coat coat = lookups.coat(duty.coat());
+      Boat boat = lookups.boat(lookups.surface(coat.surface()).boat());
+      boolean open =
+          duty.doneOn().isEmpty() && coat.ending().isEmpty() && boat.status() == BoatStatus.ACTIVE;
+      boolean serving = fleet.coats().stream().anyMatch(f -> f.coat().id().equals(coat.id()));
+      if (open && serving && !duty.dueOn().isAfter(soon) && here(lookups, boat.id())) {
+        String key = boat.key() + duty.kind();
+        days.putIfAbsent(key, duty.dueOn());
+        rows.putIfAbsent(
+            key,
+            new Row(
+                boat.id(),
+                boat.name(),
+                lookups.harbour(boat.id()),
+                "Maker’s "
+                    + duty.kind().words()
+                    + ", "
+                    + new DateWords(fleet.asOf()).exact(duty.dueOn()),
+                duty.note().isBlank()
+                    ? "a fixed date; no forecast moves it"
+                    : duty.note() + " · a fixed date",
+                List.of(),
+                true));
+      }
+    }
+    return rows.entrySet().stream()
+        .collect(
+            Collectors.groupingBy(
+                e -> days.get(e.getKey()),
+                java.util.TreeMap::new,
+                Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
+  }
+
+  private List<Aside> beside(Fleet fleet, Lookups lookups) {
+    List<Aside> beside = new ArrayList<>();
+    beside.add(new Aside("This week", visits(fleet, lookups)));
+    List<Line> curing = curing(fleet, lookups);
+    if (!curing.isEmpty()) {
+      beside.add(new Aside("Curing", curing));
+    }
+    List<Line> look = lookAt(fleet, lookups);
+    if (!look.isEmpty()) {
+      beside.add(new Aside("Look at it", look));
+    }
+    return beside;
+  }
+
+  private static List<Line> visits(Fleet fleet, Lookups lookups) {
+    LocalDate today = fleet.asOf();
+    List<Line> lines =
+        fleet.almanac().visits().stream()
+            .filter(v -> v.status() == VisitStatus.PLANNED)
+            .filter(v -> !v.day().isBefore(today) && v.day().isBefore(today.plusDays(7)))
+            .sorted(Comparator.comparing(Visit::day).thenComparing(Visit::key))
+            .map(
+                v ->
+                    new Line(
+                        day(today, v.day()),
+                        lookups.boat(v.boat()).name() + ", " + work(v, lookups)))
+            .toList();
+    return lines.isEmpty() ? List.of(new Line("", "No visit is planned.")) : lines;
+  }
+
+  private static String work(Visit visit, Lookups lookups) {
+    List<Surface> surfaces =
+        visit.surfaces().stream().map(p -> lookups.surface(p.surface())).toList();
+    return surfaces.isEmpty()
+        ? "whole boat"
+        : ForecastWords.surfaces(surfaces).toLowerCase(Locale.ENGLISH);
+  }
+
+  private static String day(LocalDate today, LocalDate day) {
+    return day.equals(today) ? "Today" : WEEKDAY.format(day);
+  }
+
+  private static List<Line> curing(Fleet fleet, Lookups lookups) {
+    Map<Id<Boat>, List<Surface>> boats = new LinkedHashMap<>();
+    for (CoatForecast f : fleet.coats()) {
+      int hours = f.product().handling().cureHours().orElse(0);
+      LocalDate cured = f.coat().since().plusDays(Math.max(1, (hours + 23) / 24));
+      if (cured.isAfter(fleet.asOf().minusDays(1)) && hours > 0) {
+        boats.computeIfAbsent(f.surface().boat(), b -> new ArrayList<>()).add(f.surface());
+      }
+    }
+    return boats.entrySet().stream()
+        .map(
+            e ->
+                new Line(
+                    lookups.boat(e.getKey()).name(),
+                    "keep dry: "
+                        + ForecastWords.surfaces(e.getValue()).toLowerCase(Locale.ENGLISH)))
+        .toList();
+  }
+
+  /** Coats that lay flat on a dirty surface, which counts for little: look again after a wash. */
+  private static List<Line> lookAt(Fleet fleet, Lookups lookups) {
+    Almanac almanac = fleet.almanac();
+    Map<Id<Surface>, Finding> last =
+        almanac.findings().stream()
+            .filter(
+                f -> f.seen() instanceof Observation.WaterSeen && !f.day().isAfter(fleet.asOf()))
+            .collect(
+                Collectors.toMap(
+                    Finding::surface, f -> f, (a, b) -> a.day().isAfter(b.day()) ? a : b));
+    LocalDate recent = fleet.asOf().minusDays(LOOKED_WITHIN_DAYS * 3L);
+    return fleet.coats().stream()
+        .filter(f -> f.coat().over().isEmpty() && last.containsKey(f.surface().id()))
+        .filter(f -> flatWhileDirty(last.get(f.surface().id())))
+        .filter(f -> last.get(f.surface().id()).day().isAfter(f.coat().since()))
+        .filter(f -> last.get(f.surface().id()).day().isAfter(recent))
+        .limit(4)
+        .map(
+            f ->
+                new Line(
+                    lookups.boat(f.surface().boat()).name(),
+                    f.surface().words() + " lay flat while dirty: wash and look again"))
+        .toList();
+  }
+
+  private static boolean flatWhileDirty(Finding f) {
+    return f.state() == SurfaceState.DIRTY
+        && ((Observation.WaterSeen) f.seen()).behaviour() == WaterBehaviour.FLAT;
+  }
+}

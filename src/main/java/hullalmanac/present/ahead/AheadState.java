@@ -1,0 +1,83 @@
+package hullalmanac.present.ahead;
+
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that Ahead shows.
+ *
+ * @param heading the day
+ * @param summary one sentence that sums it up
+ * @param today for the strips of dots
+ * @param harbours to filter by, the first meaning all
+ * @param harbour the one chosen
+ * @param due what is due within ten weeks, in order of the early end
+ * @param later the rest
+ * @param beside lists at the side, each with its heading
+ */
+public record AheadState(
+    String heading,
+    String summary,
+    LocalDate today,
+    List<String> harbours,
+    String harbour,
+    List<Row> due,
+    List<Row> later,
+    List<Aside> beside) {
+  public AheadState {
+    harbours = List.copyOf(harbours);
+    due = List.copyOf(due);
+    later = List.copyOf(later);
+    beside = List.copyOf(beside);
+  }
+
+  /** Choice that filters nothing. */
+  public static final String ALL = "All harbours";
+
+  /** Shown before the record has been read. */
+  public static AheadState waiting() {
+    return new AheadState(
+        "",
+        "Reading the record …",
+        LocalDate.EPOCH,
+        List.of(ALL),
+        ALL,
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /**
+   * One boat.
+   *
+   * @param what what is due, in words
+   * @param detail the chance, in words
+   * @param dots days of twenty chances, absent where beyond the horizon; empty for a fixed date
+   * @param pressing whether it is due before anything else
+   */
+  public record Row(
+      Id<Boat> boat,
+      String name,
+      String harbour,
+      String what,
+      String detail,
+      List<Optional<LocalDate>> dots,
+      boolean pressing) {
+    public Row {
+      dots = List.copyOf(dots);
+    }
+  }
+
+  /** A list at the side. */
+  public record Aside(String heading, List<Line> lines) {
+    public Aside {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** A line at the side: a small word over it, and the text. */
+  public record Line(String small, String text) {}
+}

@@ -1,0 +1,2 @@
+/** What needs doing now. Start at {@link hullalmanac.present.ahead.AheadPresenter}. */
+package hullalmanac.present.ahead;

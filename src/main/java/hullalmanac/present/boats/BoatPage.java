@@ -1,0 +1,54 @@
+package hullalmanac.present.boats;
+
+import hullalmanac.core.report.BoatTimeline;
+import java.util.List;
+
+/**
+ * A boat's page.
+ *
+ * @param facts length, type, finish, where it lies, whose it is
+ * @param heading what is due first, in words
+ * @param sentence the range and the chance, in words
+ * @param reasons how that date came about
+ * @param unused findings that did not move it, and why
+ * @param tables what the record holds of the boat
+ */
+public record BoatPage(
+    String name,
+    String facts,
+    String heading,
+    String sentence,
+    BoatTimeline timeline,
+    List<ReasonCard> reasons,
+    List<String> unused,
+    List<Table> tables) {
+  public BoatPage {
+    reasons = List.copyOf(reasons);
+    unused = List.copyOf(unused);
+    tables = List.copyOf(tables);
+  }
+
+  /**
+   * One step of how a date came about.
+   *
+   * @param date the date after this step
+   */
+  public record ReasonCard(String title, List<String> facts, String date) {
+    public ReasonCard {
+      facts = List.copyOf(facts);
+    }
+  }
+
+  /**
+   * A table of texts.
+   *
+   * @param title what it lists
+   * @param empty what is said when it has no rows
+   */
+  public record Table(String title, List<String> columns, List<List<String>> rows, String empty) {
+    public Table {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+    }
+  }
+}

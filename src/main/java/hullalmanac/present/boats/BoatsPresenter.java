@@ -1,0 +1,198 @@
+package hullalmanac.present.boats;
+
+import hullalmanac.core.life.CoatForecast;
+import hullalmanac.core.life.Outcome;
+import hullalmanac.core.life.Reason;
+import hullalmanac.core.record.Berth;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.BoatStatus;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.SurfaceKind;
+import hullalmanac.core.report.BoatTimeline;
+import hullalmanac.present.Lookups;
+import hullalmanac.present.words.DateWords;
+import hullalmanac.present.words.ForecastWords;
+import hullalmanac.service.Fleet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** The boats, and the page of the one chosen. */
+public final class BoatsPresenter {
+  private Consumer<BoatsState> view = s -> {};
+  private BoatsState state = BoatsState.waiting();
+  private Optional<Fleet> fleet = Optional.empty();
+  private Optional<Lookups> lookups = Optional.empty();
+  private boolean pageIsFresh;
+
+  /** Tells who shows the state; called at once and after each change. */
+  public void onChange(Consumer<BoatsState> view) {
+    this.view = view;
+    view.accept(state);
+  }
+
+  /** Shows a fleet; the boat chosen stays chosen. */
+  public void show(Fleet fleet) {
+    this.fleet = Optional.of(fleet);
+    this.pageIsFresh = false;
+    this.lookups = Optional.of(new Lookups(fleet.almanac(), fleet.asOf()));
+    List<BoatsState.Item> list = list(state.find());
+    Optional<Id<Boat>> chosen =
+        state.chosen().or(() -> list.stream().findFirst().map(BoatsState.Item::boat));
+    publish(state.find(), list, chosen);
+  }
+
+  /** Lists the boats whose name, owner, harbour or hull number holds a text. */
+  public void find(String text) {
+    publish(text, list(text), state.chosen());
+  }
+
+  /** Shows the page of a boat. */
+  public void choose(Id<Boat> boat) {
+    if (!state.chosen().equals(Optional.of(boat))) {
+      publish(state.find(), state.list(), Optional.of(boat));
+    }
+  }
+
+  /** The boat chosen. */
+  public Optional<Id<Boat>> chosen() {
+    return state.chosen();
+  }
+
+  private void publish(String find, List<BoatsState.Item> list, Optional<Id<Boat>> chosen) {
+    boolean keep = pageIsFresh && chosen.equals(state.chosen());
+    Optional<BoatPage> page =
+        keep ? state.page() : fleet.isPresent() ? chosen.map(this::page) : Optional.empty();
+    pageIsFresh = true;
+    state = new BoatsState(find, list, found(list, find), chosen, page);
+    view.accept(state);
+  }
+
+  private static String found(List<BoatsState.Item> list, String find) {
+    if (list.isEmpty()) {
+      return find.isBlank()
+          ? "No boat has been written down yet."
+          : "No boat, owner or harbour is called that.";
+    }
+    return list.size() == 1 ? "1 boat" : list.size() + " boats";
+  }
+
+  private List<BoatsState.Item> list(String find) {
+    if (fleet.isEmpty()) {
+      return List.of();
+    }
+    String wanted = find.strip().toLowerCase(Locale.ROOT);
+    return fleet.get().almanac().boats().stream()
+        .filter(b -> wanted.isEmpty() || matches(b, wanted))
+        .sorted(Comparator.comparing(Boat::name, String.CASE_INSENSITIVE_ORDER))
+        .map(this::item)
+        .toList();
+  }
+
+  private boolean matches(Boat b, String wanted) {
+    Lookups l = lookups.orElseThrow();
+    return Stream.of(b.name(), b.key(), b.hullNumber(), l.owner(b.id()), l.harbour(b.id()))
+        .anyMatch(t -> t.toLowerCase(Locale.ROOT).contains(wanted));
+  }
+
+  private BoatsState.Item item(Boat b) {
+    Lookups l = lookups.orElseThrow();
+    String detail =
+        Stream.of(l.owner(b.id()), l.harbour(b.id()))
+            .filter(t -> !t.isBlank())
+            .reduce((x, y) -> x + " · " + y)
+            .orElse("");
+    String status =
+        b.status() != BoatStatus.ACTIVE
+            ? b.status().words()
+            : leading(b.id())
+                .map(new ForecastWords(fleet.orElseThrow().asOf())::status)
+                .orElse("no coat");
+    return new BoatsState.Item(b.id(), b.name(), detail, status);
+  }
+
+  /** The coat that leads a boat's page: the first seen bare or dated. */
+  private Optional<CoatForecast> leading(Id<Boat> boat) {
+    List<CoatForecast> ours =
+        fleet.orElseThrow().coats().stream().filter(f -> f.surface().boat().equals(boat)).toList();
+    return ours.stream()
+        .filter(f -> !(f.outcome() instanceof Outcome.NotForecast))
+        .findFirst()
+        .or(() -> ours.stream().findFirst());
+  }
+
+  private BoatPage page(Id<Boat> id) {
+    Fleet f = fleet.orElseThrow();
+    Lookups l = lookups.orElseThrow();
+    Boat boat = l.boat(id);
+    Optional<CoatForecast> leading = leading(id);
+    ForecastWords words = new ForecastWords(f.asOf());
+    return new BoatPage(
+        boat.name(),
+        facts(boat, l),
+        leading
+            .map(x -> ForecastWords.capital(x.surface().words()) + ": " + words.due(x))
+            .orElse("No coat is in service"),
+        leading
+            .map(words::sentence)
+            .orElse("What is laid on this boat next will be followed from here."),
+        BoatTimeline.of(f.almanac(), boat, f.coats(), f.asOf()),
+        leading.map(x -> reasons(x, new DateWords(f.asOf()))).orElse(List.of()),
+        leading.map(BoatsPresenter::unused).orElse(List.of()),
+        new BoatTables(f, l, boat).all());
+  }
+
+  private String facts(Boat boat, Lookups l) {
+    List<String> facts = new ArrayList<>();
+    boat.loa().ifPresent(x -> facts.add(x.feetAndInches() + " (" + x.metresText() + ")"));
+    facts.add(boat.type().words());
+    boat.built().ifPresent(y -> facts.add("built " + y));
+    fleet.orElseThrow().almanac().surfaces().stream()
+        .filter(s -> s.boat().equals(boat.id()) && s.kind() == SurfaceKind.TOPSIDES)
+        .findFirst()
+        .ifPresent((Surface s) -> facts.add(s.tone().words() + " " + s.finish().words()));
+    l.home(boat.id())
+        .ifPresent(
+            (Berth b) -> facts.add((l.harbour(b).name() + " " + b.access().place()).strip()));
+    String owner = l.owner(boat.id());
+    if (!owner.isBlank()) {
+      facts.add(owner);
+    }
+    return String.join(" · ", facts);
+  }
+
+  private static List<BoatPage.ReasonCard> reasons(CoatForecast f, DateWords days) {
+    List<BoatPage.ReasonCard> cards = new ArrayList<>();
+    for (Reason r : f.reasons()) {
+      String title =
+          switch (r.stage()) {
+            case LABEL -> "The label";
+            case RECORD -> "Such coats";
+            case BERTH -> "Where it lies";
+            case FINDINGS -> "What was seen";
+          };
+      cards.add(
+          new BoatPage.ReasonCard(
+              title, r.facts(), r.renewBy().map(days::exact).orElse("over 15 years ahead")));
+    }
+    return cards;
+  }
+
+  private static List<String> unused(CoatForecast f) {
+    return f.unused().stream()
+        .map(
+            u ->
+                u.finding().day()
+                    + ", "
+                    + u.finding().seen().what().replace('-', ' ')
+                    + ": "
+                    + u.why())
+        .sorted(Comparator.reverseOrder())
+        .toList();
+  }
+}

@@ -1,0 +1,40 @@
+package hullalmanac.present.boats;
+
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that Boats shows.
+ *
+ * @param find what is looked for
+ * @param list the boats found, by name
+ * @param found how many, in words
+ * @param chosen the boat whose page is shown
+ * @param page that page
+ */
+public record BoatsState(
+    String find,
+    List<Item> list,
+    String found,
+    Optional<Id<Boat>> chosen,
+    Optional<BoatPage> page) {
+  public BoatsState {
+    list = List.copyOf(list);
+  }
+
+  /** Shown before the record has been read. */
+  public static BoatsState waiting() {
+    return new BoatsState(
+        "", List.of(), "Reading the record …", Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * A boat in the list.
+   *
+   * @param detail owner and harbour
+   * @param status what is due first
+   */
+  public record Item(Id<Boat> boat, String name, String detail, String status) {}
+}

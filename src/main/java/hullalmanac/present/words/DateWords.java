@@ -1,0 +1,63 @@
+package hullalmanac.present.words;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/**
+ * Days in words, no finer than a forecast carries: the week under three months, the half month
+ * under nine, the month beyond.
+ *
+ * @param today the day from which it is seen
+ */
+public record DateWords(LocalDate today) {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter FULL =
+      DateTimeFormatter.ofPattern("EEEE, d MMMM yyyy", Locale.ENGLISH);
+  private static final int WEEK_UP_TO_DAYS = 92;
+  private static final int HALF_MONTH_UP_TO_DAYS = 275;
+
+  /** A day to the day: "14 May", with the year when it is another. */
+  public String exact(LocalDate day) {
+    return DAY.format(day) + year(day);
+  }
+
+  /** A day with its weekday and year: "Friday, 1 May 2026". */
+  public static String full(LocalDate day) {
+    return FULL.format(day);
+  }
+
+  /** When a coat is best renewed: "by 14 May", "in the second half of July", "in October". */
+  public String bestWhen(LocalDate day) {
+    long ahead = today.until(day, java.time.temporal.ChronoUnit.DAYS);
+    if (ahead < WEEK_UP_TO_DAYS) {
+      return "by " + exact(day);
+    }
+    if (ahead < HALF_MONTH_UP_TO_DAYS) {
+      return "in the "
+          + (day.getDayOfMonth() <= 15 ? "first" : "second")
+          + " half of "
+          + MONTH.format(day)
+          + year(day);
+    }
+    return "in " + MONTH.format(day) + year(day);
+  }
+
+  /** A rough day, to stand after "by": "mid-June", "the end of October". */
+  public String rough(LocalDate day) {
+    long ahead = Math.abs(today.until(day, java.time.temporal.ChronoUnit.DAYS));
+    if (ahead >= HALF_MONTH_UP_TO_DAYS) {
+      return MONTH.format(day) + year(day);
+    }
+    int d = day.getDayOfMonth();
+    String part = d <= 10 ? "early " : d <= 20 ? "mid-" : "late ";
+    return part + MONTH.format(day) + year(day);
+  }
+
+  private String year(LocalDate day) {
+    return day.getYear() == today.getYear() ? "" : " " + day.getYear();
+  }
+}

@@ -1,0 +1,2 @@
+/** The window around its places. Start at {@link hullalmanac.ui.shell.MainWindow}. */
+package hullalmanac.ui.shell;

@@ -1,0 +1,2 @@
+/** Runs work off the event thread. Start at {@link hullalmanac.ui.task.SwingTaskRunner}. */
+package hullalmanac.ui.task;
