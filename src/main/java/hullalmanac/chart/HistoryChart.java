@@ -8,6 +8,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.time.LocalDate;
@@ -122,7 +123,7 @@ public final class HistoryChart {
     plot.setDomainGridlinesVisible(false);
     plot.setRangeGridlinePaint(colours.line());
     plot.setRangeGridlineStroke(new BasicStroke(0.5f));
-    plot.setRangeGridlinesVisible(hasGloss(lane));
+    plot.setRangeGridlinesVisible(false);
     plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
     nameAxis(plot, lane);
     water(plot, lane, hue);
@@ -166,7 +167,7 @@ public final class HistoryChart {
     NumberAxis axis = new NumberAxis();
     double bottom = Math.floor((low - 4) / 5) * 5;
     axis.setRange(Math.max(0, bottom), Math.ceil((high + 2) / 5) * 5);
-    axis.setTickUnit(new NumberTickUnit(high - low > 25 ? 10 : 5));
+    axis.setTickUnit(new NumberTickUnit(10));
     axis.setTickLabelFont(colours.font());
     axis.setTickLabelPaint(colours.quiet());
     axis.setTickMarksVisible(false);
@@ -179,7 +180,7 @@ public final class HistoryChart {
     XYSeries dots = new XYSeries("gloss");
     lane.gloss().forEach(d -> dots.add(millis(d.day()), d.gloss()));
     XYLineAndShapeRenderer circles = new XYLineAndShapeRenderer(false, true);
-    circles.setSeriesShape(0, new Ellipse2D.Double(-3.5, -3.5, 7, 7));
+    circles.setSeriesShape(0, scaled(new Ellipse2D.Double(-4.5, -4.5, 9, 9)));
     circles.setSeriesPaint(0, hue);
     circles.setUseOutlinePaint(true);
     circles.setSeriesOutlinePaint(0, colours.ground());
@@ -236,7 +237,7 @@ public final class HistoryChart {
           .forEach(w -> series.add(millis(w.day()), hasGloss(lane) ? 0.10 : 0.28));
       int i = data.getSeriesCount();
       data.addSeries(series);
-      drops.setSeriesShape(i, behaviour == WaterBehaviour.SHEETS ? halfDrop() : drop());
+      drops.setSeriesShape(i, scaled(behaviour == WaterBehaviour.SHEETS ? flatDrop() : drop()));
       drops.setSeriesPaint(i, hue);
       drops.setSeriesOutlinePaint(i, hue);
       drops.setSeriesOutlineStroke(i, FIRM);
@@ -246,6 +247,12 @@ public final class HistoryChart {
         (d, series, item) ->
             "water " + d.getSeriesKey(series) + ", " + LONG.format(day(d.getXValue(series, item))));
     add(plot, 0, data, drops, 0);
+  }
+
+  /** A shape as large as the words beside it. */
+  private Shape scaled(Shape shape) {
+    double factor = colours.font().getSize2D() / 12;
+    return AffineTransform.getScaleInstance(factor, factor).createTransformedShape(shape);
   }
 
   private static Shape drop() {
@@ -259,7 +266,7 @@ public final class HistoryChart {
   }
 
   /** A drop run out into a sheet: flatter and wider. */
-  private static Shape halfDrop() {
+  private static Shape flatDrop() {
     Path2D path = new Path2D.Double();
     path.moveTo(-6, 4);
     path.curveTo(-5, -2, 5, -2, 6, 4);
@@ -283,7 +290,7 @@ public final class HistoryChart {
       IntervalMarker ashore =
           new IntervalMarker(millis(span.from()), millis(span.until()), colours.shade());
       ashore.setAlpha(1f);
-      if (first) {
+      if (first && span.equals(timeline.layUps().get(0))) {
         ashore.setLabel("ashore");
         ashore.setLabelFont(colours.font());
         ashore.setLabelPaint(colours.quiet());
@@ -293,7 +300,9 @@ public final class HistoryChart {
       }
       plot.addDomainMarker(ashore, Layer.BACKGROUND);
     }
-    lane.likely().ifPresent(span -> plot.addDomainMarker(window(span), Layer.BACKGROUND));
+    lane.likely()
+        .filter(span -> !span.until().isBefore(timeline.today()))
+        .ifPresent(span -> plot.addDomainMarker(window(span), Layer.BACKGROUND));
     for (BoatTimeline.CoatMark coat : lane.coats()) {
       plot.addDomainMarker(
           line(
@@ -304,12 +313,20 @@ public final class HistoryChart {
               true));
     }
     ValueMarker today = line(timeline.today(), first ? "today" : "", colours.text(), HAIR, false);
+    today.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
+    today.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
     plot.addDomainMarker(today);
     lane.renewBy()
         .filter(d -> !d.isAfter(timeline.until()) && !d.isBefore(timeline.from()))
         .ifPresent(
             d -> {
-              ValueMarker by = line(d, "by " + DAY.format(d), colours.accent(), DASHED, true);
+              ValueMarker by =
+                  line(
+                      d,
+                      d.isBefore(timeline.today()) ? "" : "by " + DAY.format(d),
+                      colours.accent(),
+                      DASHED,
+                      true);
               by.setLabelFont(colours.font().deriveFont(Font.BOLD));
               by.setLabelAnchor(RectangleAnchor.BOTTOM_RIGHT);
               by.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);

@@ -82,13 +82,13 @@ final class SampleHistory {
       return;
     }
     protect(boat, i, day);
-    if (i % 3 == 0 && year == 2025) {
+    if (i % 3 == 0 && year >= 2024) {
       look(boat, day.plusDays(d.between(9, 19)), VisitWhy.PLAN, year);
     }
-    if (i % 4 == 1 || (i % 4 == 2 && year == 2025)) {
+    if ((i % 4 == 1 && year == 2025) || (i % 3 == 0 && year >= 2024)) {
       look(boat, LocalDate.of(year, 8, 1).plusDays(d.between(0, 60)), VisitWhy.PLAN, year);
     }
-    if (i % 4 == 3 && year == 2025) {
+    if ((i % 4 == 3 || i % 8 == 5) && year == 2025) {
       protect(boat, i, LocalDate.of(2025, 9, 20).plusDays(d.between(0, 30)));
     }
     if (i % 10 == 1 && year == 2025) {
@@ -104,9 +104,12 @@ final class SampleHistory {
     for (Surface s : d.surfacesOf(boat)) {
       boolean hull = s.kind() == SurfaceKind.TOPSIDES || s.kind() == SurfaceKind.TRANSOM;
       boolean never =
-          s.kind() == SurfaceKind.NON_SKID || (s.kind() == SurfaceKind.WINDOWS && i % 7 != 2);
+          s.kind() == SurfaceKind.NON_SKID
+              || (s.kind() == SurfaceKind.WINDOWS && i % 14 != 2)
+              || (s.kind() == SurfaceKind.METALWORK && i != 5);
       boolean spring = day.getMonthValue() < 8;
-      if (!never && (hull || spring) && !lasting(s, day)) {
+      boolean all = spring || day.getYear() == 2025;
+      if (!never && (hull || all) && !lasting(s, day)) {
         work.add(s);
       }
     }
@@ -200,14 +203,12 @@ final class SampleHistory {
     if (s.finish() == Finish.URETHANE_PAINT) {
       return "silica-spray-d";
     }
-    return switch (i % 5) {
-      case 0, 1 -> "sealant-b";
-      case 2 -> hull ? "sealant-b" : "carnauba-a";
-      case 3 ->
-          hull && i % 2 == 0
-              ? "carnauba-a"
-              : s.kind() == SurfaceKind.CABIN_SIDES ? "cleaner-wax-f" : "sealant-b";
-      default -> hull ? "sealant-b" : "silica-spray-d";
+    return switch (i) {
+      case 2, 27 -> hull ? "sealant-b" : "carnauba-a";
+      case 8, 38 -> hull ? "carnauba-a" : "sealant-b";
+      case 3 -> hull ? "sealant-b" : "cleaner-wax-f";
+      case 14, 39 -> hull ? "sealant-b" : "silica-spray-d";
+      default -> "sealant-b";
     };
   }
 

@@ -36,12 +36,10 @@ final class ReasonWords {
   }
 
   static List<String> record(Product product, double risk) {
-    String expected =
-        product.labelMonths().isPresent()
-            ? "Labels of this kind flatter: taken as about "
-                + months(LifePractice.expectedMonths(product))
-            : "Taken as about " + months(LifePractice.expectedMonths(product));
-    return List.of(expected, "by then " + frequency(risk) + " are bare");
+    String half = "half last about " + months(LifePractice.expectedMonths(product));
+    return List.of(
+        product.labelMonths().isPresent() ? "Such labels flatter: " + half : capital(half),
+        frequency(risk) + " are bare by");
   }
 
   static List<String> berth(Surface surface, List<Stay> stays, LocalDate from, LocalDate asOf) {

@@ -19,4 +19,9 @@ public enum Cover implements Coded {
   public String code() {
     return code;
   }
+
+  @Override
+  public String words() {
+    return Coded.super.words().replace("shrink wrap", "shrink-wrap");
+  }
 }

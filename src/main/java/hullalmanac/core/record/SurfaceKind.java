@@ -36,6 +36,11 @@ public enum SurfaceKind implements Coded {
     return code;
   }
 
+  @Override
+  public String words() {
+    return this == NON_SKID ? code : Coded.super.words();
+  }
+
   /** How such a surface stands unless the record says otherwise. */
   public Attitude usualAttitude() {
     return usualAttitude;

@@ -142,7 +142,7 @@ public final class BoatsPresenter {
             .map(words::sentence)
             .orElse("What is laid on this boat next will be followed from here."),
         BoatTimeline.of(f.almanac(), boat, f.coats(), f.asOf()),
-        leading.map(x -> reasons(x, new DateWords(f.asOf()))).orElse(List.of()),
+        leading.map(x -> reasons(x)).orElse(List.of()),
         leading.map(BoatsPresenter::unused).orElse(List.of()),
         new BoatTables(f, l, boat).all());
   }
@@ -166,7 +166,7 @@ public final class BoatsPresenter {
     return String.join(" · ", facts);
   }
 
-  private static List<BoatPage.ReasonCard> reasons(CoatForecast f, DateWords days) {
+  private static List<BoatPage.ReasonCard> reasons(CoatForecast f) {
     List<BoatPage.ReasonCard> cards = new ArrayList<>();
     for (Reason r : f.reasons()) {
       String title =
@@ -178,7 +178,7 @@ public final class BoatsPresenter {
           };
       cards.add(
           new BoatPage.ReasonCard(
-              title, r.facts(), r.renewBy().map(days::exact).orElse("over 15 years ahead")));
+              title, r.facts(), r.renewBy().map(DateWords::dated).orElse("over 15 years ahead")));
     }
     return cards;
   }

@@ -25,6 +25,11 @@ public record DateWords(LocalDate today) {
     return DAY.format(day) + year(day);
   }
 
+  /** A day with its year: "14 May 2026". */
+  public static String dated(LocalDate day) {
+    return DAY.format(day) + " " + day.getYear();
+  }
+
   /** A day with its weekday and year: "Friday, 1 May 2026". */
   public static String full(LocalDate day) {
     return FULL.format(day);

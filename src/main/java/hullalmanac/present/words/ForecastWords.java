@@ -88,8 +88,11 @@ public record ForecastWords(LocalDate today) {
     if (f.outcome() instanceof Outcome.AlreadyLapsed) {
       return "on a washed surface";
     }
+    if (now >= 0.95) {
+      return "almost surely bare by now";
+    }
     if (now >= 0.15) {
-      return "about " + frequency(now) + " chances now that it is bare";
+      return "about " + Math.round(now * 10) + " chances in 10 now";
     }
     Optional<LocalDate> likely = f.twentieths().get(15);
     return likely
@@ -110,7 +113,7 @@ public record ForecastWords(LocalDate today) {
               + " (8 in 10). ";
       String then =
           d.renewBy().isBefore(today)
-              ? "About " + frequency(f.lapsedNow().orElse(0.0)) + " such coats are bare by now."
+              ? capital(frequency(f.lapsedNow().orElse(0.0))) + " such coats are bare by now."
               : "By "
                   + days.exact(d.renewBy())
                   + ", "

@@ -12,14 +12,14 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 
 /** Twenty rings over the months, each one chance in twenty; filled where it lies before today. */
-public final class DotStrip extends JComponent {
+public final class DotStrip extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int DOT = 8;
   private static final int STEP = 9;
-  private static final int ROWS = 4;
+  private static final int ROWS = 5;
 
   private final transient List<Optional<LocalDate>> days;
   private final transient Months months;
@@ -30,7 +30,7 @@ public final class DotStrip extends JComponent {
    * @param today the day from which it is seen
    */
   public record Months(LocalDate today) {
-    private static final int BEFORE = 45;
+    private static final int BEFORE = 80;
     private static final int DAYS = 365;
 
     /** Where a day lies across a width: 0 at the left, 1 at the right, kept within both. */
@@ -50,6 +50,7 @@ public final class DotStrip extends JComponent {
     long past = days.stream().filter(d -> d.isPresent() && d.get().isBefore(today)).count();
     getAccessibleContext().setAccessibleName(past + " chances in 20 lie before today");
     setFocusable(false);
+    setOpaque(false);
   }
 
   @Override

@@ -77,6 +77,9 @@ public final class Labels {
       super(text);
       this.quiet = quiet;
       setLineWrap(true);
+      // Setting a text must not scroll the page to it.
+      ((javax.swing.text.DefaultCaret) getCaret())
+          .setUpdatePolicy(javax.swing.text.DefaultCaret.NEVER_UPDATE);
       setWrapStyleWord(true);
       setEditable(false);
       setFocusable(false);
@@ -88,6 +91,8 @@ public final class Labels {
     @Override
     public void updateUI() {
       super.updateUI();
+      ((javax.swing.text.DefaultCaret) getCaret())
+          .setUpdatePolicy(javax.swing.text.DefaultCaret.NEVER_UPDATE);
       setOpaque(false);
       setBorder(null);
       style();

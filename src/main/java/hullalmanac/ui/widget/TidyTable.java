@@ -21,6 +21,7 @@ import javax.swing.table.TableColumn;
 public final class TidyTable extends JTable {
   private static final long serialVersionUID = 1L;
   private static final int ROWS_MEASURED = 60;
+  private static final int LEADING_EDGE = javax.swing.SwingConstants.LEADING;
 
   public TidyTable(String name, List<String> columns, List<List<String>> rows) {
     super(new Texts(columns, rows));
@@ -31,6 +32,7 @@ public final class TidyTable extends JTable {
     setFillsViewportHeight(false);
     setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
     getTableHeader().setReorderingAllowed(false);
+    headerAtLeft();
     fit();
     act(KeyStroke.getKeyStroke(KeyEvent.VK_TAB, 0), "leave", this::transferFocus);
     act(
@@ -102,6 +104,12 @@ public final class TidyTable extends JTable {
     return String.join("\n", lines) + "\n";
   }
 
+  private void headerAtLeft() {
+    if (getTableHeader().getDefaultRenderer() instanceof javax.swing.JLabel label) {
+      label.setHorizontalAlignment(LEADING_EDGE);
+    }
+  }
+
   private void fit() {
     int gap = getFontMetrics(getFont()).charWidth('m') * 2;
     for (int c = 0; c < getColumnCount(); c++) {
@@ -121,6 +129,7 @@ public final class TidyTable extends JTable {
     super.updateUI();
     if (getColumnModel().getColumnCount() > 0) {
       setRowHeight(javax.swing.UIManager.getInt("Table.rowHeight"));
+      headerAtLeft();
       fit();
     }
   }

@@ -1,0 +1,67 @@
+package hullalmanac.app;
+
+import hullalmanac.present.shell.WindowMemory;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/**
+ * Remembers how the window was left in a small file; one that cannot be read or written costs
+ * nothing.
+ */
+record FileWindowMemory(Path file) implements WindowMemory {
+  private static final Logger LOG = Logger.getLogger(FileWindowMemory.class.getName());
+
+  @Override
+  public Optional<Look> recall() {
+    if (!Files.exists(file)) {
+      return Optional.empty();
+    }
+    Properties p = new Properties();
+    try (Reader in = Files.newBufferedReader(file)) {
+      p.load(in);
+      return Optional.of(
+          new Look(
+              whole(p, "x"),
+              whole(p, "y"),
+              whole(p, "width"),
+              whole(p, "height"),
+              Boolean.parseBoolean(p.getProperty("maximised")),
+              Boolean.parseBoolean(p.getProperty("dark")),
+              Math.max(0.8f, Math.min(2f, Float.parseFloat(p.getProperty("zoom", "1"))))));
+    } catch (IOException | IllegalArgumentException e) {
+      LOG.log(Level.INFO, "the window's place was not remembered", e);
+      return Optional.empty();
+    }
+  }
+
+  private static int whole(Properties p, String name) {
+    return Integer.parseInt(p.getProperty(name, ""));
+  }
+
+  @Override
+  public void keep(Look look) {
+    Properties p = new Properties();
+    p.setProperty("x", String.valueOf(look.x()));
+    p.setProperty("y", String.valueOf(look.y()));
+    p.setProperty("width", String.valueOf(look.width()));
+    p.setProperty("height", String.valueOf(look.height()));
+    p.setProperty("maximised", String.valueOf(look.maximised()));
+    p.setProperty("dark", String.valueOf(look.dark()));
+    p.setProperty("zoom", String.valueOf(look.zoom()));
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      try (Writer out = Files.newBufferedWriter(file)) {
+        p.store(out, "How the window was left");
+      }
+    } catch (IOException e) {
+      LOG.log(Level.INFO, "the window's place is not remembered", e);
+    }
+  }
+}

@@ -1,0 +1,143 @@
+package hullalmanac.ui.ahead;
+
+import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.present.ahead.AheadPresenter;
+import hullalmanac.present.ahead.AheadState;
+import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.ScrollColumn;
+import java.awt.BorderLayout;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.List;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** What needs doing now, read from the top. */
+public final class AheadPanel extends JPanel {
+  private static final long serialVersionUID = 1L;
+  private static final int NARROW_UNDER = 900;
+
+  private final transient AheadPresenter presenter;
+  private final JLabel heading = Labels.title("");
+  private final JTextArea summary = Labels.wrapped("", true);
+  private final JComboBox<String> harbour = new JComboBox<>();
+  private final JPanel rows =
+      new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow]", ""));
+  private final JPanel beside = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow]", ""));
+  private final ScrollColumn page =
+      new ScrollColumn(
+          new MigLayout("insets 20 24 24 24, fillx, gap 32 0", "[grow]32[190:200:220]", "[][top]"));
+  private transient AheadState shown = AheadState.waiting();
+  private boolean updating;
+  private boolean narrow;
+
+  public AheadPanel(AheadPresenter presenter) {
+    super(new BorderLayout());
+    this.presenter = presenter;
+    harbour.setName("harbour");
+    harbour.getAccessibleContext().setAccessibleName("Harbour");
+    harbour.addActionListener(
+        e -> {
+          if (!updating) {
+            presenter.chooseHarbour((String) harbour.getSelectedItem());
+          }
+        });
+    rows.setOpaque(false);
+    beside.setOpaque(false);
+    JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 16 4", "[grow][]", "[][]"));
+    head.setOpaque(false);
+    head.add(heading, "growx");
+    head.add(harbour, "hmin 32, wrap");
+    head.add(summary, "span 2, growx, wmin 100");
+    page.add(head, "span 2, growx, wrap 16");
+    arrange();
+    JScrollPane scroll =
+        new JScrollPane(
+            page, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(null);
+    add(scroll);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            resized();
+          }
+        });
+    presenter.onChange(this::render);
+  }
+
+  /** Where there is no room beside, the lists at the side go under the rows. */
+  private void arrange() {
+    page.remove(rows);
+    page.remove(beside);
+    page.add(rows, narrow ? "span 2, growx, wmin 0, wrap" : "growx, wmin 0");
+    page.add(beside, narrow ? "span 2, growx" : "growx, aligny top");
+  }
+
+  private void resized() {
+    boolean nowNarrow = getWidth() < UIScale.scale(NARROW_UNDER);
+    if (nowNarrow != narrow) {
+      narrow = nowNarrow;
+      arrange();
+      render(shown);
+    }
+  }
+
+  private void render(AheadState state) {
+    shown = state;
+    updating = true;
+    heading.setText(state.heading());
+    summary.setText(state.summary());
+    harbour.setModel(new DefaultComboBoxModel<>(state.harbours().toArray(String[]::new)));
+    harbour.setSelectedItem(state.harbour());
+    updating = false;
+    rows.removeAll();
+    addRows("Due", state.due(), state);
+    if (!state.due().isEmpty()) {
+      rows.add(
+          Labels.quiet("Each ring is one chance in twenty; filled rings lie before today."),
+          "gapbottom 20");
+    }
+    addRows("Later", state.later(), state);
+    beside.removeAll();
+    for (AheadState.Aside aside : state.beside()) {
+      beside.add(Labels.heading(aside.heading()), "gapbottom 4");
+      for (AheadState.Line line : aside.lines()) {
+        if (!line.small().isEmpty()) {
+          beside.add(Labels.quiet(line.small()), "gapbottom 0");
+        }
+        beside.add(Labels.wrapped(line.text(), false), "growx, wmin 80, gapbottom 8");
+      }
+      beside.add(new JLabel(" "), "hmax 12");
+    }
+    revalidate();
+    repaint();
+  }
+
+  private void addRows(String title, List<AheadState.Row> list, AheadState state) {
+    if (list.isEmpty()) {
+      return;
+    }
+    if (narrow) {
+      rows.add(Labels.heading(title));
+    } else {
+      JPanel head = new JPanel(RowCard.wide());
+      head.setOpaque(false);
+      head.add(Labels.heading(title));
+      head.add(new JLabel(), "growx");
+      head.add(new MonthScale(state.today()), "growx");
+      head.add(new JLabel());
+      rows.add(head, "growx");
+    }
+    for (AheadState.Row row : list) {
+      rows.add(
+          new RowCard(row, state.today(), narrow, () -> presenter.open(row.boat())),
+          "growx, gapbottom 2");
+    }
+  }
+}

@@ -1,0 +1,123 @@
+package hullalmanac.ui.boats;
+
+import hullalmanac.present.boats.BoatPage;
+import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Card;
+import hullalmanac.ui.widget.ChartBox;
+import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.ScrollColumn;
+import hullalmanac.ui.widget.TidyTable;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** A boat's page: the picture first, then how its date came about, then what the record holds. */
+final class BoatPagePanel {
+  private BoatPagePanel() {}
+
+  static ScrollColumn of(BoatPage page) {
+    ScrollColumn column =
+        new ScrollColumn(
+            new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
+    column.add(Labels.title(page.name()));
+    column.add(Labels.wrapped(page.facts(), true), "wmin 100, gapbottom 16");
+    JTextArea heading = Labels.wrapped(page.heading(), false);
+    heading.setFont(Theme.font(Theme.Size.HEADING));
+    column.add(heading, "wmin 100");
+    column.add(Labels.wrapped(page.sentence(), true), "wmin 100, gapbottom 8");
+    if (!page.timeline().lanes().isEmpty()) {
+      ChartBox chart = new ChartBox();
+      chart.show(page.timeline(), page.heading() + ". " + page.sentence());
+      column.add(chart, "wmin 100");
+      column.add(key(), "wmin 0, gapbottom 20");
+    }
+    if (!page.reasons().isEmpty()) {
+      column.add(Labels.heading("How this date came about"), "gapbottom 4");
+      column.add(reasons(page), "wmin 0");
+    }
+    for (String unused : page.unused()) {
+      column.add(Labels.wrapped("Not used: " + unused + ".", true), "wmin 100");
+    }
+    column.add(tables(page), "gaptop 20, wmin 0");
+    column.add(
+        Labels.wrapped(
+            "A forecast, not a guarantee. Labels and data sheets of the products come first.",
+            true),
+        "gaptop 12, wmin 100");
+    return column;
+  }
+
+  private static JTextArea key() {
+    return Labels.wrapped(
+        "Drop: water beads · flat drop: sheets · hollow drop: lies flat · dots: gloss at 60° · dark band: half of the"
+            + " chances, light band: 8 in 10 · hatched: likely bare between · grey: ashore",
+        true);
+  }
+
+  private static JPanel reasons(BoatPage page) {
+    JPanel cards =
+        new JPanel(
+            new MigLayout(
+                "insets 0, fillx, gap 12 12, wrap 4", "[grow, fill, sg c, 140::]", "[fill]"));
+    cards.setOpaque(false);
+    int n = 1;
+    for (BoatPage.ReasonCard reason : page.reasons()) {
+      Card card =
+          new Card(
+              new MigLayout("insets 12 14 12 14, fill, wrap 1", "[grow, fill]", "[][grow, top][]"));
+      card.add(Labels.quiet(n++ + "  " + reason.title()));
+      card.add(Labels.wrapped(String.join("; ", reason.facts()), false), "wmin 60");
+      JLabel date = Labels.strong(reason.date());
+      date.setHorizontalAlignment(JLabel.RIGHT);
+      card.add(date);
+      cards.add(card, "wmin 120");
+    }
+    return cards;
+  }
+
+  /** Tabs as high as the one shown, so that a short table leaves no hole under it. */
+  private static final class ShownTab extends JTabbedPane {
+    private static final long serialVersionUID = 1L;
+
+    ShownTab() {
+      addChangeListener(e -> revalidate());
+    }
+
+    @Override
+    public java.awt.Dimension getPreferredSize() {
+      java.awt.Dimension all = super.getPreferredSize();
+      if (getSelectedComponent() == null) {
+        return all;
+      }
+      int tallest = 0;
+      for (java.awt.Component tab : getComponents()) {
+        tallest = Math.max(tallest, tab.getPreferredSize().height);
+      }
+      return new java.awt.Dimension(
+          all.width, all.height - tallest + getSelectedComponent().getPreferredSize().height);
+    }
+  }
+
+  private static JTabbedPane tables(BoatPage page) {
+    JTabbedPane tabs = new ShownTab();
+    tabs.setName("record of the boat");
+    tabs.getAccessibleContext().setAccessibleName("Record of the boat");
+    for (BoatPage.Table table : page.tables()) {
+      JPanel content = new JPanel(new java.awt.BorderLayout());
+      content.setBorder(javax.swing.BorderFactory.createEmptyBorder(8, 0, 0, 0));
+      if (table.rows().isEmpty()) {
+        content.add(Labels.quiet(table.empty()), java.awt.BorderLayout.NORTH);
+      } else {
+        TidyTable view = new TidyTable(table.title(), table.columns(), table.rows());
+        JPanel stack = new JPanel(new java.awt.BorderLayout());
+        stack.add(view.getTableHeader(), java.awt.BorderLayout.NORTH);
+        stack.add(view);
+        content.add(stack, java.awt.BorderLayout.NORTH);
+      }
+      tabs.addTab(table.title(), content);
+    }
+    return tabs;
+  }
+}

@@ -1,0 +1,63 @@
+package hullalmanac.ui.shell;
+
+import hullalmanac.present.shell.Place;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.ui.theme.Theme;
+import java.awt.Toolkit;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JRootPane;
+import javax.swing.KeyStroke;
+
+/** The keys that work everywhere in the window. */
+final class Keys {
+  private final JRootPane root;
+  private final ShellPresenter presenter;
+  private final Runnable find;
+  private final Runnable toggleDark;
+
+  Keys(JRootPane root, ShellPresenter presenter, Runnable find, Runnable toggleDark) {
+    this.root = root;
+    this.presenter = presenter;
+    this.find = find;
+    this.toggleDark = toggleDark;
+  }
+
+  void bind() {
+    int menu = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+    for (Place place : Place.values()) {
+      key(KeyEvent.VK_0 + place.number(), menu, () -> presenter.go(place));
+    }
+    key(KeyEvent.VK_K, menu, find);
+    key(KeyEvent.VK_F, menu, find);
+    key(KeyEvent.VK_LEFT, InputEvent.ALT_DOWN_MASK, presenter::back);
+    key(KeyEvent.VK_RIGHT, InputEvent.ALT_DOWN_MASK, presenter::forward);
+    key(KeyEvent.VK_F5, 0, presenter::load);
+    key(KeyEvent.VK_PLUS, menu, () -> Theme.zoom(1));
+    key(KeyEvent.VK_EQUALS, menu, () -> Theme.zoom(1));
+    key(KeyEvent.VK_ADD, menu, () -> Theme.zoom(1));
+    key(KeyEvent.VK_MINUS, menu, () -> Theme.zoom(-1));
+    key(KeyEvent.VK_SUBTRACT, menu, () -> Theme.zoom(-1));
+    key(KeyEvent.VK_0, menu, () -> Theme.zoom(0));
+    key(KeyEvent.VK_D, menu | InputEvent.SHIFT_DOWN_MASK, toggleDark);
+  }
+
+  private void key(int code, int modifiers, Runnable act) {
+    KeyStroke stroke = KeyStroke.getKeyStroke(code, modifiers);
+    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
+    root.getActionMap()
+        .put(
+            stroke.toString(),
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                act.run();
+              }
+            });
+  }
+}

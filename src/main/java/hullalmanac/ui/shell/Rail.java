@@ -1,0 +1,98 @@
+package hullalmanac.ui.shell;
+
+import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.present.shell.Place;
+import hullalmanac.ui.theme.Theme;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.ButtonGroup;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+
+/** The places at the left: icon and word. */
+final class Rail extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final Map<Place, JToggleButton> buttons = new EnumMap<>(Place.class);
+
+  Rail(Consumer<Place> go) {
+    super(new MigLayout("insets 12 8 12 8, wrap 1, gap 0 6", "[fill]", ""));
+    ButtonGroup group = new ButtonGroup();
+    for (Place place : Place.values()) {
+      JToggleButton button = new PlaceButton(place);
+      button.addActionListener(e -> go.accept(place));
+      group.add(button);
+      buttons.put(place, button);
+      add(button, "w 84!, h 58!");
+    }
+  }
+
+  void show(Place place) {
+    buttons.get(place).setSelected(true);
+  }
+
+  @Override
+  public Color getBackground() {
+    Color rail = Theme.colour("rail");
+    return rail == null ? super.getBackground() : rail;
+  }
+
+  private static final class PlaceButton extends JToggleButton {
+    private static final long serialVersionUID = 1L;
+    private final Place place;
+
+    PlaceButton(Place place) {
+      super(place.words(), Theme.icon(place.name().toLowerCase(Locale.ROOT), 24));
+      this.place = place;
+      setName("go " + place.name().toLowerCase(Locale.ROOT));
+      setVerticalTextPosition(BOTTOM);
+      setHorizontalTextPosition(CENTER);
+      setContentAreaFilled(false);
+      setBorder(javax.swing.BorderFactory.createEmptyBorder(4, 4, 4, 4));
+      setToolTipText(place.words() + " (Ctrl+" + place.number() + ")");
+      getAccessibleContext().setAccessibleName(place.words());
+    }
+
+    @Override
+    public Color getForeground() {
+      Color colour = Theme.colour(isSelected() ? "accent" : "quiet");
+      return colour == null ? super.getForeground() : colour;
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+      Graphics2D g = (Graphics2D) graphics.create();
+      g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      int arc = UIScale.scale(12);
+      if (isSelected() || getModel().isRollover()) {
+        g.setColor(Theme.colour(isSelected() ? "railChosen" : "chosen"));
+        g.fillRoundRect(0, 0, getWidth(), getHeight(), arc, arc);
+      }
+      if (isFocusOwner()) {
+        g.setColor(Theme.colour("accent"));
+        g.setStroke(new java.awt.BasicStroke(UIScale.scale(2f)));
+        g.drawRoundRect(1, 1, getWidth() - 3, getHeight() - 3, arc, arc);
+      }
+      g.dispose();
+      super.paintComponent(graphics);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+      return getPreferredSize();
+    }
+
+    @Override
+    public String toString() {
+      return place.words();
+    }
+  }
+}

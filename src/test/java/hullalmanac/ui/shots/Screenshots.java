@@ -1,0 +1,85 @@
+package hullalmanac.ui.shots;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.shell.WindowMemory;
+import hullalmanac.service.FleetService;
+import hullalmanac.service.RecordService;
+import hullalmanac.ui.shell.MainWindow;
+import hullalmanac.ui.task.SwingTaskRunner;
+import hullalmanac.ui.theme.Theme;
+import java.awt.Container;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Random;
+import javax.imageio.ImageIO;
+import javax.swing.SwingUtilities;
+
+/**
+ * Opens the real window on the sample and writes pictures of its places, light and dark, at 100 and
+ * 200 %.
+ */
+final class Screenshots {
+  private static final int WIDTH = 1280;
+  private static final int HEIGHT = 800;
+
+  private Screenshots() {}
+
+  public static void main(String[] arguments) throws Exception {
+    Path record = Path.of(arguments[0]);
+    File folder = new File(arguments[1]);
+    for (boolean dark : new boolean[] {false, true}) {
+      for (float zoom : new float[] {1f, 2f}) {
+        shoot(record, folder, dark, zoom);
+      }
+    }
+    System.exit(0);
+  }
+
+  private static void shoot(Path record, File folder, boolean dark, float zoom) throws Exception {
+    String tail = (dark ? "-dark-" : "-light-") + Math.round(zoom * 100) + ".png";
+    RecordService open =
+        RecordService.openReadOnly(
+            record,
+            new RecordService.Surroundings(
+                Clock.systemUTC(), new Random(1)::nextLong, "pictures", 1));
+    Almanac almanac = open.almanac();
+    Boat boat =
+        almanac.boats().stream().filter(b -> b.name().equals("Siskin")).findFirst().orElseThrow();
+    SwingTaskRunner tasks = new SwingTaskRunner();
+    ShellPresenter presenter = new ShellPresenter(FleetService.of(open), tasks);
+    MainWindow[] window = new MainWindow[1];
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(dark, zoom);
+          window[0] = new MainWindow(presenter, WindowMemory.none(), () -> {});
+          window[0].frame().setSize(WIDTH, HEIGHT);
+          window[0].open();
+        });
+    Thread.sleep(3500);
+    write(window[0], new File(folder, "ahead" + tail));
+    SwingUtilities.invokeAndWait(() -> presenter.openBoat(boat.id()));
+    Thread.sleep(1500);
+    write(window[0], new File(folder, "boat" + tail));
+    SwingUtilities.invokeAndWait(() -> window[0].frame().dispose());
+    tasks.close();
+    open.close();
+  }
+
+  private static void write(MainWindow window, File file) throws Exception {
+    BufferedImage[] image = new BufferedImage[1];
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Container content = window.frame().getContentPane();
+          image[0] =
+              new BufferedImage(
+                  content.getWidth(), content.getHeight(), BufferedImage.TYPE_INT_RGB);
+          content.printAll(image[0].createGraphics());
+        });
+    ImageIO.write(image[0], "png", file);
+    System.out.println(file);
+  }
+}

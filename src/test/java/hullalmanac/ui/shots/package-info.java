@@ -1,0 +1,2 @@
+/** Takes the pictures of the guide. Start at {@link hullalmanac.ui.shots.Screenshots}. */
+package hullalmanac.ui.shots;
