@@ -105,7 +105,7 @@ final class SampleHistory {
       boolean hull = s.kind() == SurfaceKind.TOPSIDES || s.kind() == SurfaceKind.TRANSOM;
       boolean never =
           s.kind() == SurfaceKind.NON_SKID
-              || (s.kind() == SurfaceKind.WINDOWS && i % 14 != 2)
+              || (s.kind() == SurfaceKind.WINDOWS && i % 7 != 2)
               || (s.kind() == SurfaceKind.METALWORK && i != 5);
       boolean spring = day.getMonthValue() < 8;
       boolean all = spring || day.getYear() == 2025;

@@ -1,0 +1,217 @@
+package hullalmanac.exchange.csv;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.BoatStatus;
+import hullalmanac.core.record.BoatType;
+import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Finding;
+import hullalmanac.core.record.Finish;
+import hullalmanac.core.record.Geometry;
+import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Length;
+import hullalmanac.core.record.Made;
+import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.Side;
+import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.SurfaceKind;
+import hullalmanac.core.record.SurfaceState;
+import hullalmanac.core.record.Tone;
+import hullalmanac.core.record.Use;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CsvRoundTripTest {
+  private static Almanac again(Path folder, Almanac almanac) throws Exception {
+    CsvSet.write(folder, almanac, true);
+    CsvSet.ReadResult read =
+        CsvSet.read(
+            folder, Almanac.empty(Business.unnamed()), new IdSource(new Random(2)::nextLong));
+    assertThat(read.problems()).isEmpty();
+    return read.additions();
+  }
+
+  /**
+   * The sample holds every kind of row; read back and written again it must give the same bytes.
+   */
+  @Test
+  void sampleComesBackByteForByte(@TempDir Path folder) throws Exception {
+    Path lists = Path.of("sample-db/csv");
+    CsvSet.ReadResult read =
+        CsvSet.read(
+            lists, Almanac.empty(Business.unnamed()), new IdSource(new Random(1)::nextLong));
+    assertThat(read.problems()).isEmpty();
+    Almanac second = again(folder, read.additions());
+    for (String file : CsvSet.files()) {
+      assertThat(folder.resolve(file)).hasSameBinaryContentAs(lists.resolve(file));
+    }
+    assertThat(second.coats()).hasSameSizeAs(read.additions().coats());
+  }
+
+  @Provide
+  Arbitrary<String> oddTexts() {
+    return Arbitraries.oneOf(
+        Arbitraries.strings().withChars("=+-@'\"\t\n\r,;|  äЖλa1").ofMaxLength(12),
+        Arbitraries.of(
+            "",
+            "=1+1",
+            "'=1",
+            "''",
+            "+1 555 0100",
+            "-5",
+            "@x",
+            "\uFEFFx",
+            " lead",
+            "trail ",
+            "a\r\nb",
+            "\ttab", "🚤"));
+  }
+
+  @Property(tries = 150)
+  void everyTextComesBackExactly(
+      @ForAll("oddTexts") String note,
+      @ForAll("oddTexts") String hull,
+      @ForAll("oddTexts") String damage)
+      throws Exception {
+    Made made = new Made(48.4);
+    Surface s = made.surface(SurfaceKind.METALWORK, Side.BOTH, Tone.DARK, Finish.METAL);
+    Boat boat =
+        new Boat(
+            made.boat().id(),
+            "tern",
+            "Tern" + note,
+            BoatType.KETCH,
+            Optional.of(Length.ofFeet(31, 2)),
+            Optional.empty(),
+            Optional.of(Length.ofMetres(1.234)),
+            hull,
+            Optional.of(1999),
+            Use.IDLE,
+            BoatStatus.SOLD,
+            Optional.of(LocalDate.of(2020, 2, 29)),
+            note);
+    Almanac a = made.almanac();
+    List<Finding> findings = new ArrayList<>();
+    findings.add(
+        made.finding(
+            s,
+            LocalDate.of(2025, 1, 1),
+            SurfaceState.DIRTY,
+            hullalmanac.core.record.Entered.OWNER,
+            Optional.empty(),
+            new Observation.GlossRead(
+                Geometry.DEG_20, List.of(1234.5, 0.1, 99.99), Optional.of("m" + note))));
+    if (!damage.isBlank()) {
+      findings.add(
+          made.finding(
+              s,
+              LocalDate.of(2025, 1, 2),
+              SurfaceState.WASHED,
+              hullalmanac.core.record.Entered.GRID,
+              Optional.empty(),
+              new Observation.Damage(damage)));
+    }
+    Almanac odd =
+        new Almanac(
+            a.business(),
+            a.harbours(),
+            List.of(),
+            List.of(boat),
+            List.of(),
+            a.surfaces(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            findings,
+            List.of());
+    Path folder = Files.createTempDirectory("csv");
+    Almanac back = again(folder, odd);
+    assertThat(CsvSet.texts(back, true)).isEqualTo(CsvSet.texts(odd, true));
+    assertThat(back.boats().get(0).note()).isEqualTo(note);
+    assertThat(back.boats().get(0).hullNumber()).isEqualTo(hull);
+    assertThat(back.boats().get(0).name()).isEqualTo("Tern" + note);
+    assertThat(back.findings().get(0).seen()).isEqualTo(findings.get(0).seen());
+    if (!damage.isBlank()) {
+      assertThat(back.findings().get(1).seen()).isEqualTo(new Observation.Damage(damage));
+    }
+  }
+
+  /**
+   * RFC 4180, section 2, points 6 and 7: what holds a comma or a quote is quoted, and a quote is
+   * doubled.
+   */
+  @Test
+  void quotesAsTheStandardDemands() {
+    Made made = new Made(48.4);
+    Almanac a = made.almanac();
+    Boat b = made.boat();
+    Boat quoted =
+        new Boat(
+            b.id(),
+            b.key(),
+            "He said \"hi\"",
+            b.type(),
+            b.loa(),
+            b.beam(),
+            b.freeboard(),
+            "a,b",
+            b.built(),
+            b.use(),
+            b.status(),
+            b.knownFrom(),
+            "");
+    Almanac odd =
+        new Almanac(
+            a.business(),
+            List.of(),
+            List.of(),
+            List.of(quoted),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+    assertThat(CsvSet.texts(odd, false).get("boats.csv"))
+        .contains(",\"He said \"\"hi\"\"\",")
+        .contains(",\"a,b\",");
+    assertThat(CsvSet.texts(odd, false)).doesNotContainKey("berth-secrets.csv");
+  }
+
+  /**
+   * CWE-1236: a text that begins like a formula must not run; a phone number must still come back.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"=1+1", "+1 555 0100", "-5", "@x", "\tx", "'=1"})
+  void formulasCannotRun(String text) {
+    assertThat(Guard.on(text)).startsWith("'");
+    assertThat(Guard.off(Guard.on(text))).isEqualTo(text);
+  }
+}
