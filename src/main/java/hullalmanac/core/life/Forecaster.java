@@ -2,6 +2,7 @@ package hullalmanac.core.life;
 
 import hullalmanac.core.exposure.Clocks;
 import hullalmanac.core.exposure.SurfaceClock;
+import hullalmanac.core.exposure.WearPractice;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
@@ -38,9 +39,16 @@ public final class Forecaster {
   private final Map<Id<Visit>, Visit> visits;
   private final Map<Id<Surface>, List<Finding>> findings;
   private final InService coats;
+  private final WearPractice practice;
 
+  /** Forecasts with the starter values of wear. */
   public Forecaster(Almanac almanac) {
+    this(almanac, WearPractice.usual());
+  }
+
+  public Forecaster(Almanac almanac, WearPractice practice) {
     this.almanac = almanac;
+    this.practice = practice;
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
     products =
         almanac.products().stream().collect(Collectors.toMap(Product::id, Function.identity()));
@@ -99,8 +107,11 @@ public final class Forecaster {
       clocks =
           new Clocks(
               almanac,
-              first.isBefore(asOf) ? first : asOf,
-              asOf.plusYears(LifePractice.YEARS_AHEAD + 1L));
+              practice,
+              new Clocks.Days(
+                  first.isBefore(asOf) ? first : asOf,
+                  asOf,
+                  asOf.plusYears(LifePractice.YEARS_AHEAD + 1L)));
       covers =
           almanac.berths().stream()
               .filter(b -> !b.yearly())
@@ -164,7 +175,8 @@ public final class Forecaster {
       if (coat.laidOn().isEmpty()) {
         return not(Outcome.NotForecast.Reason.DATE_UNKNOWN);
       }
-      return clock.isPresent() ? Optional.empty() : not(Outcome.NotForecast.Reason.NO_BERTH);
+      boolean known = clock.map(c -> c.knows(coat.laidOn().get())).orElse(false);
+      return known ? Optional.empty() : not(Outcome.NotForecast.Reason.NO_BERTH);
     }
 
     private Optional<Outcome> not(Outcome.NotForecast.Reason reason) {
