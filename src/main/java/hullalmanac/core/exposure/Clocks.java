@@ -55,6 +55,11 @@ public final class Clocks {
    */
   public record Days(LocalDate from, LocalDate asOf, LocalDate until) {}
 
+  /** Clocks by the starter values that know every washing of the record. */
+  public Clocks(Almanac almanac, LocalDate from, LocalDate until) {
+    this(almanac, WearPractice.usual(), new Days(from, LocalDate.MAX, until));
+  }
+
   public Clocks(Almanac almanac, WearPractice practice, Days days) {
     this.practice = practice;
     this.from = days.from();

@@ -12,12 +12,6 @@ import java.time.LocalDate;
  * </pre>
  */
 final class HarbourSun {
-  /**
-   * 0.55 × mean of Ra(30°) over the days 1 to 365, MJ m⁻² a day (FAO-56 Eq 21 and 35 with n/N =
-   * 0.6).
-   */
-  static final double REFERENCE = 17.31248;
-
   private static final int COMMON_YEAR = 2023;
   private static final int LEAP_YEAR = 2024;
 
@@ -42,7 +36,7 @@ final class HarbourSun {
     for (int day = 1; day <= days; day++) {
       int month = LocalDate.ofYearDay(year, day).getMonthValue();
       double f = harbour.sunshine().isEmpty() ? meanSky : harbour.sunshine().get(month - 1);
-      sun[day - 1] = new SolarDay(harbour.latitude(), day).atGround(f) / REFERENCE;
+      sun[day - 1] = new SolarDay(harbour.latitude(), day).atGround(f) / WearPractice.REFERENCE_SUN;
     }
     return sun;
   }

@@ -16,6 +16,9 @@ import java.util.TreeSet;
  * <p>A yearly berth that begins or ends on 29 February does so on 28 February of common years.
  */
 public final class Stays {
+  private static final Comparator<Berth> BY_BEGINNING =
+      Comparator.comparing(Berth::from).thenComparing(Berth::id);
+
   private Stays() {}
 
   /**
@@ -58,9 +61,6 @@ public final class Stays {
     }
     return List.copyOf(stays);
   }
-
-  private static final Comparator<Berth> BY_BEGINNING =
-      Comparator.comparing(Berth::from).thenComparing(Berth::id);
 
   /** The first day on which it is known where a boat lay. */
   public static Optional<LocalDate> firstKnown(List<Berth> berths) {

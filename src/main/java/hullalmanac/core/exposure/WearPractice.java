@@ -41,6 +41,12 @@ public record WearPractice(
     Map<SurfaceKind, Double> surfaces,
     double sootyTransom,
     Map<CoatClass, WashWear> washes) {
+  /**
+   * 0.55 × mean of Ra(30°) over the days 1 to 365, MJ m⁻² a day (FAO-56 Eq 21 and 35 with n/N =
+   * 0.6): the unit of the clock, not a practice value.
+   */
+  static final double REFERENCE_SUN = 17.31248;
+
   /** Wear by washing that ends any coat: the longest life the forecast knows. */
   public static final double ENDS_IT = 30_000;
 

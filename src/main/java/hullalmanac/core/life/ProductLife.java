@@ -44,9 +44,12 @@ final class ProductLife {
 
   /** What the label, or practice where there is none, says before any coat was seen. */
   static ProductLife prior(Product product) {
-    return of(
-        Math.log(LifePractice.DAYS_A_MONTH * LifePractice.expectedMonths(product)),
-        (mu, sigma) -> 0);
+    return prior(Math.log(LifePractice.DAYS_A_MONTH * LifePractice.expectedMonths(product)));
+  }
+
+  /** A prior centred on a value of μ. */
+  static ProductLife prior(double muMean) {
+    return of(muMean, (mu, sigma) -> 0);
   }
 
   /**

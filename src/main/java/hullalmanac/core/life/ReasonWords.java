@@ -37,15 +37,10 @@ final class ReasonWords {
   }
 
   static List<String> record(Product product, double risk) {
-    String expected =
-        product.labelMonths().isPresent()
-            ? "labels of this kind flatter: taken as about "
-                + months(LifePractice.expectedMonths(product))
-            : "taken as about " + months(LifePractice.expectedMonths(product));
+    String half = "half last about " + months(LifePractice.expectedMonths(product));
     return List.of(
-        "Your own coats do not move this yet",
-        expected,
-        frequency(risk) + " such coats are bare by this day");
+        product.labelMonths().isPresent() ? "Such labels flatter: " + half : capital(half),
+        frequency(risk) + " are bare by");
   }
 
   static List<String> berth(Surface surface, List<Stay> stays, LocalDate from, LocalDate asOf) {

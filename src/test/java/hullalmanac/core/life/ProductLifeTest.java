@@ -41,7 +41,7 @@ class ProductLifeTest {
 
   @Test
   void reachesFourDeviationsOnSixtyFiveByThirtyThreePoints() {
-    ProductLife prior = ProductLife.of(5, (mu, sigma) -> 0);
+    ProductLife prior = ProductLife.prior(5);
     assertThat(prior.muPoints()).isEqualTo(65);
     assertThat(prior.sigmaPoints()).isEqualTo(33);
     assertThat(prior.mu(0)).isCloseTo(5 - 1.6, within(1e-12));
@@ -88,7 +88,7 @@ class ProductLifeTest {
   @ParameterizedTest
   @CsvSource({"0.10, 0.10", "0.30, 0.10", "0.50, 0.10", "0.90, 0.10", "0.30, 0.15"})
   void predictsAsACloserSumDoes(double p, double clockSd) {
-    LifeChances chances = ProductLife.of(5, (mu, sigma) -> 0).predictive(clockSd);
+    LifeChances chances = ProductLife.prior(5).predictive(clockSd);
     assertThat(predictive(Math.log(chances.quantile(p)), 5, clockSd)).isCloseTo(p, within(1e-3));
   }
 

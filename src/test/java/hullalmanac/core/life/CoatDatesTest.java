@@ -37,7 +37,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ForecasterTest {
+class CoatDatesTest {
   private final Scene scene = new Scene();
 
   private static LocalDate day(int daysOn) {

@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class SurfaceClockTest {
+class DoseOfDaysTest {
   private static final LocalDate FIRST = LocalDate.of(2022, 1, 1);
   private static final Clocks.Days DAYS =
       new Clocks.Days(FIRST, LocalDate.of(2026, 5, 1), LocalDate.of(2042, 5, 1));
@@ -49,8 +49,8 @@ class SurfaceClockTest {
     for (int day = 1; day <= 365; day++) {
       sum += new SolarDay(30, day).extraterrestrial();
     }
-    assertThat(0.55 * sum / 365).isCloseTo(HarbourSun.REFERENCE, within(5e-6));
-    assertThat(HarbourSun.REFERENCE).isEqualTo(17.31248);
+    assertThat(0.55 * sum / 365).isCloseTo(WearPractice.REFERENCE_SUN, within(5e-6));
+    assertThat(WearPractice.REFERENCE_SUN).isEqualTo(17.31248);
   }
 
   @Test

@@ -12,7 +12,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** Chances on the grid of ln L, against laws whose answers are known. */
-class LifeChancesTest {
+class LifeGridTest {
   /** Chances of a law from its distribution function of the life. */
   private static LifeChances law(DoubleUnaryOperator distribution) {
     double[] chances = new double[LogLife.POINTS];
