@@ -18,7 +18,19 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-/** Reads the findings of one coat into {@link Evidence}. */
+/**
+ * Reads the findings of one coat into {@link Evidence}.
+ *
+ * <p>Good answers of one way of entry are a mixture over whether anyone looked:
+ *
+ * <pre>
+ *   ℓ = (1 − h) · Π p + h · Π p(ε = 0.45)
+ * </pre>
+ *
+ * <p>A bare look never makes a date later. A good look never makes one earlier when it is the first
+ * of its way of entry; a further one also bears on whether those before it were real, and may take
+ * back a day or so of what they gave.
+ */
 final class EvidenceReader {
   private final Coat coat;
   private final CoatClock clock;
