@@ -1,6 +1,7 @@
 package hullalmanac.core.life;
 
 import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Entered;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Observation;
@@ -174,14 +175,13 @@ final class EvidenceReader {
   private void readEnding(Coat.Ending ending) {
     double dose = clock.dose(ending.on());
     double misled = LifePractice.misled(SurfaceState.WASHED, Entered.GRID);
-    if (dose > 0) {
-      switch (ending.seen()) {
-        case BEADS, SHEETS -> good(Entered.GRID, dose, misled);
-        case FLAT -> log.add(x -> WaterEvidence.bare(x, dose, misled));
-        case NOT_LOOKED -> {
-          // nobody looked: the end of its service is not the end of its life
-        }
-      }
+    if (dose <= 0 || ending.seen() == EndState.NOT_LOOKED) {
+      return;
+    }
+    if (ending.seen() == EndState.FLAT) {
+      log.add(x -> WaterEvidence.bare(x, dose, misled));
+    } else {
+      good(Entered.GRID, dose, misled);
     }
   }
 

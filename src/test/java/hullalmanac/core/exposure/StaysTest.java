@@ -92,25 +92,21 @@ class StaysTest {
   /** A wrap that went on all summer would push every date back. */
   @Test
   void returnsAfterALayUpToWhereTheBoatLayBefore() {
-    Berth slip =
-        new Berth(
-            new hullalmanac.core.record.Id<>(900),
-            "slip",
-            boat.id(),
-            harbour.id(),
-            Cover.OPEN,
-            Water.SALT,
-            FROM,
-            java.util.Optional.of(LocalDate.of(2023, 11, 1)),
-            false,
-            java.util.Optional.empty(),
-            java.util.Optional.empty(),
-            Berth.Access.UNKNOWN,
-            Berth.Private.NOTHING);
+    Berth slip = yard.berth(boat, harbour, FROM, LocalDate.of(2023, 11, 1));
     Berth layUp = wrapped(LocalDate.of(2023, 11, 1), LocalDate.of(2024, 4, 1), null);
     List<Berth> berths = List.of(slip, layUp);
     assertThat(on(berths, LocalDate.of(2024, 3, 1))).isEqualTo(layUp);
     assertThat(on(berths, LocalDate.of(2024, 7, 1))).isEqualTo(slip);
+  }
+
+  @Test
+  void goesOnWithTheLastBerthThroughAGap() {
+    Berth first = yard.berth(boat, harbour, FROM, LocalDate.of(2023, 6, 1));
+    Berth second = yard.berth(boat, harbour, LocalDate.of(2024, 3, 1), LocalDate.of(2024, 9, 1));
+    List<Berth> berths = List.of(second, first);
+    assertThat(on(berths, LocalDate.of(2023, 12, 1))).isEqualTo(first);
+    assertThat(on(berths, LocalDate.of(2024, 3, 1))).isEqualTo(second);
+    assertThat(on(berths, LocalDate.of(2030, 1, 1))).isEqualTo(second);
   }
 
   @Test
