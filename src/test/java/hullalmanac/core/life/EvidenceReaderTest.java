@@ -137,6 +137,14 @@ class EvidenceReaderTest {
         .containsExactly("a cleaner or later look within ten days stands for it");
   }
 
+  @ParameterizedTest
+  @CsvSource({"DECONTAMINATED, WASHED", "WASHED, WAXY_SOAP", "WASHED, DIRTY", "WAXY_SOAP, DIRTY"})
+  void letsACleanerLookStandForALaterOne(SurfaceState cleaner, SurfaceState later) {
+    Finding first = scene.water(100, cleaner, BEADS);
+    scene.water(105, later, FLAT);
+    assertThat(scene.evidence(coat).used()).containsExactly(first);
+  }
+
   @Test
   void readsADullLookAndAHeavyRubAsBare() {
     scene.yard.found(
