@@ -217,6 +217,14 @@ class CoatDatesTest {
   }
 
   @Test
+  void takesNoDateFromALimitBeyondFifteenYears() {
+    scene.yard.berth(scene.boat, scene.harbour, Cover.SHED, Water.ASHORE, Scene.LAID);
+    Product lasting = scene.yard.product(ProductKind.SILICA_COATING, 60.0, 200.0, null);
+    scene.yard.coat(scene.topsides, lasting, Scene.LAID);
+    assertThat(scene.forecast(10).outcome()).isInstanceOf(Outcome.TooFarAhead.class);
+  }
+
+  @Test
   void leavesOutAMiddleThatLiesTooFarAhead() {
     scene.yard.berth(scene.boat, scene.harbour, Cover.SHED, Water.ASHORE, Scene.LAID);
     Product lasting = scene.yard.product(ProductKind.SILICA_COATING, 22.0);
