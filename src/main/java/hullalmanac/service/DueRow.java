@@ -24,12 +24,7 @@ public record DueRow(
     Outcome outcome = f.outcome();
     if (outcome instanceof Outcome.Dated d) {
       return new DueRow(
-          boat,
-          f,
-          Optional.of(d.renewBy()),
-          Optional.of(d.early()),
-          Optional.of(d.middle()),
-          d.late());
+          boat, f, Optional.of(d.renewBy()), Optional.of(d.early()), d.middle(), d.late());
     }
     if (outcome instanceof Outcome.AlreadyLapsed a) {
       return new DueRow(

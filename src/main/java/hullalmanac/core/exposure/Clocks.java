@@ -36,61 +36,80 @@ public final class Clocks {
   private final Map<Id<Harbour>, Harbour> harbours;
   private final Map<Id<Boat>, List<Berth>> berths;
   private final Map<Id<Surface>, List<Wash>> washes = new HashMap<>();
-  private final Map<Id<Harbour>, double[]> suns = new HashMap<>();
+  private final Map<Id<Harbour>, HarbourSun> suns = new HashMap<>();
   private final Map<Regime, YearDose> years = new HashMap<>();
   private final LocalDate from;
   private final LocalDate until;
 
-  private record Regime(Id<Harbour> harbour, SurfaceClock.Rates rates) {}
+  private final WearPractice practice;
+
+  /** What of a surface's wear at a harbour is the sun's, and what is constant. */
+  private record Regime(Id<Harbour> harbour, double sun, double constant) {}
 
   /**
-   * @param from first day the clocks are to know
+   * The days clocks reckon with.
+   *
+   * @param from first day they are to know
+   * @param asOf the last day of which washings are known: later ones are left out
    * @param until first day they need not know
    */
+  public record Days(LocalDate from, LocalDate asOf, LocalDate until) {}
+
+  /** Clocks by the starter values that know every washing of the record. */
   public Clocks(Almanac almanac, LocalDate from, LocalDate until) {
-    this.from = from;
-    this.until = until;
+    this(almanac, WearPractice.usual(), new Days(from, LocalDate.MAX, until));
+  }
+
+  public Clocks(Almanac almanac, WearPractice practice, Days days) {
+    this.practice = practice;
+    this.from = days.from();
+    this.until = days.until();
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
     harbours =
         almanac.harbours().stream().collect(Collectors.toMap(Harbour::id, Function.identity()));
     berths = almanac.berths().stream().collect(Collectors.groupingBy(Berth::boat));
-    collectWashes(almanac);
+    collectWashes(almanac, days.asOf());
   }
 
   /** The clock of a surface, or nothing when it is not known where its boat lies. */
   public Optional<SurfaceClock> of(Surface surface) {
-    List<Stay> stays = Stays.of(berths.getOrDefault(surface.boat(), List.of()), from, until);
+    List<Berth> ofBoat = berths.getOrDefault(surface.boat(), List.of());
+    List<Stay> stays = Stays.of(ofBoat, from, until);
     if (stays.isEmpty()) {
       return Optional.empty();
     }
-    Boat boat = boats.get(surface.boat());
-    double factor =
-        WearPractice.surface(surface)
-            * WearPractice.tone(surface.tone())
-            * WearPractice.use(boat.use());
-    List<YearDose> rates = new ArrayList<>();
-    for (Stay stay : stays) {
-      Harbour harbour = harbours.get(stay.berth().harbour());
-      double side = side(surface, stay.berth().bow(), harbour.latitude());
-      SurfaceClock.Rates r = SurfaceClock.rates(stay, factor, side, surface.attitude());
-      rates.add(
-          years.computeIfAbsent(
-              new Regime(harbour.id(), r),
-              key -> new YearDose(sun(harbour), r.sun(), r.constant())));
-    }
-    return Optional.of(
-        new SurfaceClock(stays, rates, washes.getOrDefault(surface.id(), List.of())));
+    List<YearDose> rates = stays.stream().map(stay -> dose(surface, stay)).toList();
+    LocalDate known = Stays.firstKnown(ofBoat).orElseThrow();
+    List<Wash> ofSurface = washes.getOrDefault(surface.id(), List.of());
+    return Optional.of(new SurfaceClock(stays, rates, ofSurface, practice, known));
   }
 
-  private double[] sun(Harbour harbour) {
-    return suns.computeIfAbsent(harbour.id(), key -> YearDose.relativeSun(harbour));
+  private YearDose dose(Surface surface, Stay stay) {
+    Harbour harbour = harbours.get(stay.berth().harbour());
+    double factor =
+        practice.surface(surface)
+            * practice.tone(surface.tone())
+            * practice.use(boats.get(surface.boat()).use());
+    double sun =
+        factor
+            * practice.sunShare()
+            * side(surface, stay.berth().bow(), harbour.latitude())
+            * practice.cover(stay.berth().cover(), surface.attitude());
+    double constant = factor * (1 - practice.sunShare()) * practice.wetness(stay.berth().water());
+    return years.computeIfAbsent(
+        new Regime(harbour.id(), sun, constant),
+        key -> new YearDose(sun(harbour), sun, constant, practice.leastWear()));
+  }
+
+  private HarbourSun sun(Harbour harbour) {
+    return suns.computeIfAbsent(harbour.id(), key -> new HarbourSun(harbour, practice.meanSky()));
   }
 
   /**
    * How much more or less sun an upright surface gets for the way it faces: more within 60° of the
    * noon sun, less within 60° of the other way, as practice has it.
    */
-  static double side(Surface surface, Optional<Integer> bow, double latitude) {
+  double side(Surface surface, Optional<Integer> bow, double latitude) {
     Optional<Integer> turn = turnFromBow(surface);
     if (bow.isEmpty() || turn.isEmpty()) {
       return 1.0;
@@ -98,10 +117,11 @@ public final class Clocks {
     double facing = bow.get() + turn.get();
     double noonSun = latitude >= 0 ? 180 : 0;
     double off = Math.abs(Math.floorMod(Math.round(facing - noonSun) + 180, 360) - 180);
-    if (off <= WearPractice.FACING) {
-      return WearPractice.SUNWARD;
+    WearPractice.Facing facings = practice.facing();
+    if (off <= facings.within()) {
+      return facings.sunward();
     }
-    return off >= 180 - WearPractice.FACING ? WearPractice.SHADED : 1.0;
+    return off >= 180 - facings.within() ? facings.shaded() : 1.0;
   }
 
   private static Optional<Integer> turnFromBow(Surface surface) {
@@ -117,7 +137,7 @@ public final class Clocks {
     return Optional.of(surface.side() == Side.PORT ? -90 : 90);
   }
 
-  private void collectWashes(Almanac almanac) {
+  private void collectWashes(Almanac almanac, LocalDate asOf) {
     Map<Id<Product>, Product> products =
         almanac.products().stream().collect(Collectors.toMap(Product::id, Function.identity()));
     Map<Id<Visit>, Visit> visits =
@@ -126,7 +146,8 @@ public final class Clocks {
         almanac.surfaces().stream().collect(Collectors.groupingBy(Surface::boat));
     for (Step step : almanac.steps()) {
       boolean cleans = step.kind() == StepKind.WASH || step.kind() == StepKind.DECONTAMINATE;
-      if (!cleans || visits.get(step.visit()).status() != VisitStatus.DONE) {
+      boolean known = !step.day().isAfter(asOf);
+      if (!cleans || !known || visits.get(step.visit()).status() != VisitStatus.DONE) {
         continue;
       }
       Wash wash = new Wash(step.day(), strength(step, step.product().map(products::get)));

@@ -1,6 +1,5 @@
 package hullalmanac.core.exposure;
 
-import hullalmanac.core.record.Attitude;
 import hullalmanac.core.record.CoatClass;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -24,15 +23,30 @@ import java.util.function.ToDoubleFunction;
  * practice, no source.
  */
 public final class SurfaceClock {
+  private static final int ASSUMED_BACK_DAYS = 31;
+
   private final List<Stay> stays;
   private final List<YearDose> rates;
   private final double[] before;
   private final List<Wash> washes;
+  private final WearPractice practice;
+  private final LocalDate known;
 
-  SurfaceClock(List<Stay> stays, List<YearDose> rates, List<Wash> washes) {
+  /**
+   * @param rates of each stay
+   * @param known first day on which it is known where the boat lay
+   */
+  SurfaceClock(
+      List<Stay> stays,
+      List<YearDose> rates,
+      List<Wash> washes,
+      WearPractice practice,
+      LocalDate known) {
     this.stays = stays;
     this.rates = rates;
     this.washes = washes;
+    this.practice = practice;
+    this.known = known;
     this.before = new double[stays.size()];
     for (int i = 1; i < stays.size(); i++) {
       Stay s = stays.get(i - 1);
@@ -50,12 +64,20 @@ public final class SurfaceClock {
     return washes;
   }
 
-  /** First day the clock knows. */
+  /**
+   * Whether it is known where the boat lay from a day on. The first known berth is taken to have
+   * held for 31 days before it was noted, and no longer (practice).
+   */
+  public boolean knows(LocalDate day) {
+    return !day.isBefore(known.minusDays(ASSUMED_BACK_DAYS));
+  }
+
+  /** First day the clock reckons with. */
   public LocalDate first() {
     return stays.get(0).from();
   }
 
-  /** First day the clock no longer knows. */
+  /** First day the clock no longer reckons with. */
   public LocalDate end() {
     return stays.get(stays.size() - 1).until();
   }
@@ -68,12 +90,15 @@ public final class SurfaceClock {
     return a.isBefore(b) ? upTo(b) - upTo(a) : 0;
   }
 
-  /** Wear by washing a coat of a class on days after {@code a} and before {@code b}. */
+  /**
+   * Wear by washing a coat of a class on days after {@code a} and before {@code b}. Washing on the
+   * day a coat is laid comes before it, and a look comes before that day's wash.
+   */
   public double washing(CoatClass coat, LocalDate a, LocalDate b) {
     double wear = 0;
     for (Wash wash : washes) {
       if (wash.day().isAfter(a) && wash.day().isBefore(b)) {
-        wear += WearPractice.wash(coat, wash.strength());
+        wear += practice.wash(coat, wash.strength());
       }
     }
     return wear;
@@ -119,15 +144,5 @@ public final class SurfaceClock {
       }
     }
     return Optional.of(low.plusDays(a));
-  }
-
-  /** What of a stay's wear is the sun's and what is constant, for a surface of a boat. */
-  record Rates(double sun, double constant) {}
-
-  /** Returns the rates of a stay. */
-  static Rates rates(Stay stay, double factor, double side, Attitude attitude) {
-    return new Rates(
-        factor * WearPractice.SUN_SHARE * side * WearPractice.cover(stay.berth().cover(), attitude),
-        factor * WearPractice.WETNESS_SHARE * WearPractice.wetness(stay.berth().water()));
   }
 }

@@ -4,108 +4,198 @@ import hullalmanac.core.record.Attitude;
 import hullalmanac.core.record.CoatClass;
 import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Tone;
 import hullalmanac.core.record.Use;
 import hullalmanac.core.record.WashStrength;
 import hullalmanac.core.record.Water;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
- * How much faster or slower things wear. Every number here is common practice, no source, except
- * the normalisation, which follows from FAO-56.
+ * How much faster or slower things wear: factors on the wear of an average day, except where said.
+ * Every number of {@link #usual()} is common practice, no source.
+ *
+ * @param sunShare share of wear that is the sun's, 0 to 1; the rest is wetness
+ * @param leastWear least wear of any day, in reference days: a coat ages by mere time
+ * @param meanSky relative sunshine n/N where a harbour's is not known, 0 to 1
+ * @param facing what the way an upright surface faces does
+ * @param covers share of the sun that a cover lets through
+ * @param tones by colour
+ * @param uses by use of the boat
+ * @param waters wetness by what the boat lies in
+ * @param surfaces by part of the boat
+ * @param sootyTransom for a transom that engine soot reaches, in place of its entry
+ * @param washes what washing takes off a coat
  */
-final class WearPractice {
+public record WearPractice(
+    double sunShare,
+    double leastWear,
+    double meanSky,
+    Facing facing,
+    Map<Cover, Shelter> covers,
+    Map<Tone, Double> tones,
+    Map<Use, Double> uses,
+    Map<Water, Double> waters,
+    Map<SurfaceKind, Double> surfaces,
+    double sootyTransom,
+    Map<CoatClass, WashWear> washes) {
   /**
    * 0.55 × mean of Ra(30°) over the days 1 to 365, MJ m⁻² a day (FAO-56 Eq 21 and 35 with n/N =
-   * 0.6).
+   * 0.6): the unit of the clock, not a practice value.
    */
   static final double REFERENCE_SUN = 17.31248;
 
-  /** Share of wear that is the sun's; the rest is wetness. */
-  static final double SUN_SHARE = 0.85;
+  /** Wear by washing that ends any coat: the longest life the forecast knows. */
+  public static final double ENDS_IT = 30_000;
 
-  static final double WETNESS_SHARE = 0.15;
-
-  /** Least wear of any day: a coat ages by mere time. */
-  static final double LEAST = 0.03;
-
-  /** Relative sunshine where a harbour's is not known. */
-  static final double MEAN_SKY = 0.6;
-
-  /** Wear that ends any coat. */
-  static final double ENDS_IT = 30_000;
+  public WearPractice {
+    share("the sun's share", sunShare);
+    factor("the least wear", leastWear);
+    share("the mean sky", meanSky);
+    covers = complete(Cover.class, covers);
+    tones = complete(Tone.class, tones);
+    uses = complete(Use.class, uses);
+    waters = complete(Water.class, waters);
+    surfaces = complete(SurfaceKind.class, surfaces);
+    washes = complete(CoatClass.class, washes);
+    tones.forEach((key, value) -> factor(key.words(), value));
+    uses.forEach((key, value) -> factor(key.words(), value));
+    waters.forEach((key, value) -> factor(key.words(), value));
+    surfaces.forEach((key, value) -> factor(key.words(), value));
+    factor("a sooty transom", sootyTransom);
+  }
 
   /**
-   * How far, in degrees, a side may face from the noon sun and still be called sunward; the same
-   * away from it, shaded.
+   * What the way an upright surface faces does to its sun.
+   *
+   * @param within how far, in degrees, it may face from the noon sun and still be called sunward;
+   *     the same away from it, shaded
    */
-  static final double FACING = 60;
-
-  static final double SUNWARD = 1.25;
-  static final double SHADED = 0.80;
-
-  private WearPractice() {}
-
-  static double cover(Cover cover, Attitude attitude) {
-    boolean upright = attitude == Attitude.UPRIGHT;
-    return switch (cover) {
-      case OPEN -> 1.00;
-      case COVERED_SLIP -> upright ? 0.55 : 0.12;
-      case FITTED_COVER -> upright ? 0.95 : 0.10;
-      case SHRINK_WRAP -> upright ? 0.50 : 0.08;
-      case SHRINK_WRAP_TO_WATERLINE -> upright ? 0.10 : 0.08;
-      case SHED -> 0.05;
-    };
+  public record Facing(double within, double sunward, double shaded) {
+    public Facing {
+      if (!(within >= 0 && within <= 90)) {
+        throw new IllegalArgumentException("a side faces within 0 to 90 degrees, not " + within);
+      }
+      factor("a sunward side", sunward);
+      factor("a shaded side", shaded);
+    }
   }
 
-  static double tone(Tone tone) {
-    return tone == Tone.DARK ? 1.2 : 1.0;
+  /** Share of the sun that reaches upright and lying surfaces under a cover. */
+  public record Shelter(double upright, double lying) {
+    public Shelter {
+      factor("the sun on an upright surface", upright);
+      factor("the sun on a lying surface", lying);
+    }
   }
 
-  static double use(Use use) {
-    return switch (use) {
-      case IDLE -> 0.9;
-      case WEEKENDS -> 1.0;
-      case WEEKLY -> 1.15;
-      case CHARTER_OR_FISHING -> 1.4;
-    };
+  /** What one washing takes off a coat, in reference days. */
+  public record WashWear(double mild, double strong, double acidOrAlkali) {
+    public WashWear {
+      factor("a mild wash", mild);
+      factor("a strong wash", strong);
+      factor("an acid or alkali", acidOrAlkali);
+    }
   }
 
-  static double wetness(Water water) {
-    return switch (water) {
-      case SALT -> 1.0;
-      case BRACKISH -> 0.7;
-      case FRESH -> 0.4;
-      case ASHORE -> 0.25;
-    };
+  /** The starter values. */
+  public static WearPractice usual() {
+    return new WearPractice(
+        0.85,
+        0.03,
+        0.6,
+        new Facing(60, 1.25, 0.80),
+        Map.of(
+            Cover.OPEN, new Shelter(1.00, 1.00),
+            Cover.COVERED_SLIP, new Shelter(0.55, 0.12),
+            Cover.FITTED_COVER, new Shelter(0.95, 0.10),
+            Cover.SHRINK_WRAP, new Shelter(0.50, 0.08),
+            Cover.SHRINK_WRAP_TO_WATERLINE, new Shelter(0.10, 0.08),
+            Cover.SHED, new Shelter(0.05, 0.05)),
+        Map.of(Tone.LIGHT, 1.0, Tone.DARK, 1.2),
+        Map.of(Use.IDLE, 0.9, Use.WEEKENDS, 1.0, Use.WEEKLY, 1.15, Use.CHARTER_OR_FISHING, 1.4),
+        Map.of(Water.SALT, 1.0, Water.BRACKISH, 0.7, Water.FRESH, 0.4, Water.ASHORE, 0.25),
+        usualSurfaces(),
+        1.3,
+        Map.of(
+            CoatClass.WAX, new WashWear(0.7, 15, ENDS_IT),
+            CoatClass.SEALANT, new WashWear(0.5, 5, 25),
+            CoatClass.SILICA, new WashWear(0.3, 1, 4)));
   }
 
-  static double surface(Surface surface) {
-    return switch (surface.kind()) {
-      case TOPSIDES, STRIPE, METALWORK, TEAK, VARNISH, CLEAR_VINYL, CANVAS, BOTTOM -> 1.0;
-      case WATERLINE -> 1.8;
-      case TRANSOM -> surface.soot() ? 1.3 : 1.15;
-      case CABIN_SIDES -> 1.10;
-      case GUNWALES, COCKPIT -> 1.25;
-      case FOREDECK, COACHROOF, HARDTOP, SWIM_PLATFORM, FENDER_PATCHES -> 1.50;
-      case WINDOWS -> 1.3;
-      case NON_SKID -> 2.0;
-    };
+  /** A stripe is taken to wear like topsides, a swim platform like a foredeck. */
+  private static Map<SurfaceKind, Double> usualSurfaces() {
+    Map<SurfaceKind, Double> factors = new EnumMap<>(SurfaceKind.class);
+    for (SurfaceKind kind : SurfaceKind.values()) {
+      factors.put(
+          kind,
+          switch (kind) {
+            case TOPSIDES, STRIPE, METALWORK, TEAK, VARNISH, CLEAR_VINYL, CANVAS, BOTTOM -> 1.0;
+            case WATERLINE -> 1.8;
+            case TRANSOM -> 1.15;
+            case CABIN_SIDES -> 1.10;
+            case GUNWALES, COCKPIT -> 1.25;
+            case FOREDECK, COACHROOF, HARDTOP, SWIM_PLATFORM, FENDER_PATCHES -> 1.50;
+            case WINDOWS -> 1.3;
+            case NON_SKID -> 2.0;
+          });
+    }
+    return factors;
   }
 
-  static double wash(CoatClass coat, WashStrength strength) {
-    return switch (coat) {
-      case WAX -> byStrength(strength, 0.7, 15, ENDS_IT);
-      case SEALANT -> byStrength(strength, 0.5, 5, 25);
-      case SILICA -> byStrength(strength, 0.3, 1, 4);
-    };
+  double cover(Cover cover, Attitude attitude) {
+    Shelter shelter = covers.get(cover);
+    return attitude == Attitude.UPRIGHT ? shelter.upright() : shelter.lying();
   }
 
-  private static double byStrength(
-      WashStrength strength, double mild, double strong, double acidOrAlkali) {
+  double tone(Tone tone) {
+    return tones.get(tone);
+  }
+
+  double use(Use use) {
+    return uses.get(use);
+  }
+
+  double wetness(Water water) {
+    return waters.get(water);
+  }
+
+  double surface(Surface surface) {
+    boolean sooty = surface.kind() == SurfaceKind.TRANSOM && surface.soot();
+    return sooty ? sootyTransom : surfaces.get(surface.kind());
+  }
+
+  double wash(CoatClass coat, WashStrength strength) {
+    WashWear wear = washes.get(coat);
     return switch (strength) {
-      case MILD -> mild;
-      case STRONG -> strong;
-      case ACID_OR_ALKALI -> acidOrAlkali;
+      case MILD -> wear.mild();
+      case STRONG -> wear.strong();
+      case ACID_OR_ALKALI -> wear.acidOrAlkali();
     };
+  }
+
+  private static <K extends Enum<K>, V> Map<K, V> complete(Class<K> keys, Map<K, V> values) {
+    Map<K, V> copy = new EnumMap<>(keys);
+    copy.putAll(values);
+    for (K key : Arrays.asList(keys.getEnumConstants())) {
+      if (!copy.containsKey(key)) {
+        throw new IllegalArgumentException("practice has no value for " + key);
+      }
+    }
+    return java.util.Collections.unmodifiableMap(copy);
+  }
+
+  private static void share(String what, double value) {
+    if (!(value >= 0 && value <= 1)) {
+      throw new IllegalArgumentException(what + " is 0 to 1, not " + value);
+    }
+  }
+
+  private static void factor(String what, double value) {
+    if (!(value >= 0 && value <= ENDS_IT)) {
+      throw new IllegalArgumentException(what + " is 0 to " + ENDS_IT + ", not " + value);
+    }
   }
 }

@@ -1,7 +1,5 @@
 package hullalmanac.core.exposure;
 
-import hullalmanac.core.record.Harbour;
-import hullalmanac.core.sun.SolarDay;
 import java.time.LocalDate;
 import java.time.Year;
 
@@ -10,32 +8,30 @@ import java.time.Year;
  * between any two days costs no more than the years between them.
  */
 final class YearDose {
-  /** Sum of the first n days, n = 0 … 366. */
-  private final double[] sum = new double[367];
+  private final double[] common;
+  private final double[] leap;
 
   /**
-   * @param sun wear per unit of relative sun
+   * @param perSun wear per unit of relative sun
    * @param constant wear of every day alike
+   * @param least wear of any day at least
    */
-  YearDose(double[] relativeSun, double sun, double constant) {
-    for (int n = 1; n <= 366; n++) {
-      sum[n] = sum[n - 1] + Math.max(WearPractice.LEAST, sun * relativeSun[n] + constant);
-    }
+  YearDose(HarbourSun sun, double perSun, double constant, double least) {
+    common = sums(sun.days(false), perSun, constant, least);
+    leap = sums(sun.days(true), perSun, constant, least);
   }
 
-  /**
-   * Sun at the ground of a harbour on days 1 to 366 of the year, relative to the reference; entry 0
-   * is unused.
-   */
-  static double[] relativeSun(Harbour harbour) {
-    double[] sun = new double[367];
-    for (int day = 1; day <= 366; day++) {
-      int month = LocalDate.ofYearDay(2024, day).getMonthValue();
-      double f =
-          harbour.sunshine().isEmpty() ? WearPractice.MEAN_SKY : harbour.sunshine().get(month - 1);
-      sun[day] = new SolarDay(harbour.latitude(), day).atGround(f) / WearPractice.REFERENCE_SUN;
+  /** Sum of the first n days, n = 0 … length of the year. */
+  private static double[] sums(double[] sun, double perSun, double constant, double least) {
+    double[] sum = new double[sun.length + 1];
+    for (int n = 1; n < sum.length; n++) {
+      sum[n] = sum[n - 1] + Math.max(least, perSun * sun[n - 1] + constant);
     }
-    return sun;
+    return sum;
+  }
+
+  private double[] of(int year) {
+    return Year.isLeap(year) ? leap : common;
   }
 
   /**
@@ -43,9 +39,9 @@ final class YearDose {
    * {@code b}.
    */
   double between(LocalDate a, LocalDate b) {
-    double dose = sum[b.getDayOfYear() - 1] - sum[a.getDayOfYear() - 1];
+    double dose = of(b.getYear())[b.getDayOfYear() - 1] - of(a.getYear())[a.getDayOfYear() - 1];
     for (int year = a.getYear(); year < b.getYear(); year++) {
-      dose += sum[Year.isLeap(year) ? 366 : 365];
+      dose += of(year)[Year.of(year).length()];
     }
     return dose;
   }

@@ -18,12 +18,15 @@ record CoatClock(SurfaceClock surface, CoatClass coatClass, LocalDate laid, List
     toppers = List.copyOf(toppers);
   }
 
-  /** Days from {@code from} up to but not including {@code until}. */
-  record Spell(LocalDate from, LocalDate until) {
-    boolean holds(LocalDate day) {
-      return !day.isBefore(from) && day.isBefore(until);
-    }
-  }
+  /**
+   * A topper over the coat.
+   *
+   * @param from the day it was laid
+   * @param until first day on which it is taken to be gone: the coat wears in full again
+   * @param speaksUntil first day on which water findings speak of the coat below again: the day
+   *     after the topper was seen bare, or the end of its service
+   */
+  record Spell(LocalDate from, LocalDate until, LocalDate speaksUntil) {}
 
   /** Dose of the days from the day it was laid up to but not including {@code day}. */
   double dose(LocalDate day) {
@@ -42,9 +45,9 @@ record CoatClock(SurfaceClock surface, CoatClass coatClass, LocalDate laid, List
     return Math.max(0, dose);
   }
 
-  /** Whether a topper lies over it on a day. */
+  /** Whether what is found on a day speaks of a topper over it. */
   boolean covered(LocalDate day) {
-    return toppers.stream().anyMatch(t -> t.holds(day));
+    return toppers.stream().anyMatch(t -> !day.isBefore(t.from()) && day.isBefore(t.speaksUntil()));
   }
 
   /** First day by which a dose is reached, up to a limit. */

@@ -69,8 +69,6 @@ record CoatForecaster(
   }
 
   private Outcome dated(LocalDate renewBy, Dates dates) {
-    Optional<LocalDate> early = dates.reaching(0.10);
-    Optional<LocalDate> middle = dates.reaching(0.50);
     LocalDate workBy =
         renewBy.isBefore(asOf)
             ? renewBy
@@ -78,8 +76,8 @@ record CoatForecaster(
     return new Outcome.Dated(
         renewBy,
         workBy,
-        early.filter(e -> e.isBefore(renewBy)).orElse(renewBy),
-        middle.orElse(dates.last()),
+        dates.reaching(0.10).orElse(dates.last()),
+        dates.reaching(0.50),
         dates.reaching(0.90));
   }
 
@@ -89,22 +87,26 @@ record CoatForecaster(
 
   private List<Reason> reasons(Optional<LocalDate> renewBy) {
     double labelMonths = product.labelMonths().orElse(product.kind().practiceMonths());
-    double dose = predictive.quantile(risk);
-    Optional<LocalDate> atReference = Optional.of(clock.laid().plusDays(Math.round(dose)));
     LocalDate last = asOf.plusYears(LifePractice.YEARS_AHEAD);
+    LocalDate atReference = clock.laid().plusDays(Math.round(predictive.quantile(risk)));
+    LocalDate limit = product.limitMonths().map(this::monthsOn).orElse(last);
     SurfaceClock where = clock.surface();
     return List.of(
         new Reason(
-            Reason.Stage.LABEL, ReasonWords.label(product), Optional.of(monthsOn(labelMonths))),
+            Reason.Stage.LABEL,
+            ReasonWords.label(product),
+            Optional.of(monthsOn(labelMonths)).filter(d -> !d.isAfter(last))),
         new Reason(
             Reason.Stage.RECORD,
             ReasonWords.record(product, risk),
-            atReference.filter(d -> !d.isAfter(last))),
+            Optional.of(atReference.isAfter(limit) ? limit : atReference)
+                .filter(d -> !d.isAfter(last))),
         new Reason(
             Reason.Stage.BERTH,
             ReasonWords.berth(surface, where.stays(), clock.laid(), asOf),
             dates(predictive).reaching(risk)),
-        new Reason(Reason.Stage.FINDINGS, ReasonWords.findings(evidence, coat), renewBy));
+        new Reason(
+            Reason.Stage.FINDINGS, ReasonWords.findings(evidence, coat, clock, asOf), renewBy));
   }
 
   /** The model's gloss from the first reading to a year ahead, a point a week. */
@@ -112,7 +114,7 @@ record CoatForecaster(
     if (evidence.firstGloss().isEmpty()) {
       return List.of();
     }
-    Finding first = evidence.firstGloss().get();
+    Finding first = evidence.firstGloss().get().finding();
     double g0 = ((Observation.GlossRead) first.seen()).mean();
     double firstDose = clock.dose(first.day());
     double[] lives = new double[] {0.5, 0.25, 0.75, 0.10, 0.90};

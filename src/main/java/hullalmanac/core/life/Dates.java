@@ -13,9 +13,14 @@ import java.util.Optional;
  * @param limit calendar limit that the label states, after which the coat counts as lapsed
  */
 record Dates(LifeChances chances, CoatClock clock, LocalDate last, Optional<LocalDate> limit) {
-  /** Chance that the coat is bare on a day. */
+  Dates {
+    limit = limit.filter(day -> !day.isAfter(last));
+  }
+
+  /** Chance that the coat is bare on a day; 1 from the label's limit on. */
   double lapsedOn(LocalDate day) {
-    return chances.lapsed(clock.dose(day));
+    boolean past = limit.isPresent() && !day.isBefore(limit.get());
+    return past ? 1 : chances.lapsed(clock.dose(day));
   }
 
   /** The day on which the chance of a bare coat reaches p, not past the label's limit. */

@@ -2,6 +2,7 @@ package hullalmanac.core.life;
 
 import hullalmanac.core.record.Finding;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,6 +10,9 @@ import java.util.Optional;
  * What one coat's findings say of its life.
  *
  * @param logLikelihood ln ℓ(L) at the points of {@link LogLife}; all 0 when nothing was said
+ * @param metAt for a coat that was met already in service, its dose on that day: ℓ(L) is 0 below
+ *     it, and whoever learns from it divides by P(L &gt; metAt), since a shorter life would not
+ *     have been met (left truncation)
  * @param used findings that were used, in order of the day
  * @param bareOn last day on which it was seen bare, washed or cleaner, with nothing since that
  *     reopens it
@@ -16,12 +20,16 @@ import java.util.Optional;
  */
 record Evidence(
     LogLikelihood logLikelihood,
+    Optional<Double> metAt,
     List<Finding> used,
     List<Unused> unused,
     Optional<LocalDate> bareOn,
-    Optional<Finding> firstGloss) {
+    Optional<FirstGloss> firstGloss) {
   Evidence {
-    used = List.copyOf(used);
+    used =
+        used.stream()
+            .sorted(Comparator.comparing(Finding::day).thenComparing(Finding::id))
+            .toList();
     unused = List.copyOf(unused);
   }
 }

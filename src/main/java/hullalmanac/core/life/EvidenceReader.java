@@ -1,6 +1,7 @@
 package hullalmanac.core.life;
 
 import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Entered;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Observation;
@@ -10,6 +11,7 @@ import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.WaterBehaviour;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,12 +19,20 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-/** Reads the findings of one coat into {@link Evidence}. */
+/**
+ * Reads the findings of one coat into {@link Evidence}.
+ *
+ * <p>Good answers of one way of entry are a mixture over whether anyone looked:
+ *
+ * <pre>
+ *   ℓ = (1 − h) · Π p + h · Π p(ε = 0.45)
+ * </pre>
+ *
+ * <p>A bare look never makes a date later. A good look never makes one earlier when it is the first
+ * of its way of entry; a further one also bears on whether those before it were real, and may take
+ * back a day or so of what they gave.
+ */
 final class EvidenceReader {
-  private static final int GLOSS_FIRST_FROM = 7;
-  private static final int GLOSS_FIRST_UNTIL = 21;
-  private static final int ENOUGH_READINGS = 3;
-
   private final Coat coat;
   private final CoatClock clock;
   private final Function<Finding, VisitWhy> why;
@@ -43,24 +53,40 @@ final class EvidenceReader {
   /**
    * Reads what was found of a coat.
    *
-   * @param findings of its surface, from after it was laid to the day of the forecast
+   * @param findings of its surface, from the day it was laid to the day of the forecast, while it
+   *     was in service
    * @param why the reason of the visit in which a finding was made
+   * @param asOf the day of the forecast: an ending after it is not known yet
    */
   static Evidence read(
-      Coat coat, CoatClock clock, List<Finding> findings, Function<Finding, VisitWhy> why) {
+      Coat coat,
+      CoatClock clock,
+      List<Finding> findings,
+      Function<Finding, VisitWhy> why,
+      LocalDate asOf) {
     EvidenceReader reader = new EvidenceReader(coat, clock, why);
     reader.readLooks(findings);
-    Optional<Finding> firstGloss = reader.readGloss(findings);
-    reader.metInService();
+    coat.ending().filter(e -> !e.on().isAfter(asOf)).ifPresent(reader::readEnding);
+    GlossReader.Read gloss = GlossReader.read(coat, clock, findings);
+    gloss.addTo(reader.log, clock);
+    reader.used.addAll(gloss.used());
+    reader.unused.addAll(gloss.unused());
     return new Evidence(
-        reader.total(), reader.used, reader.unused, Optional.ofNullable(reader.bareOn), firstGloss);
+        reader.total(),
+        reader.metInService(),
+        reader.used,
+        reader.unused,
+        Optional.ofNullable(reader.bareOn),
+        gloss.first());
   }
 
   private void readLooks(List<Finding> findings) {
     Map<String, List<Finding>> kinds = new TreeMap<>();
     for (Finding f : findings) {
       if (!(f.seen() instanceof Observation.GlossRead) && isLook(f)) {
-        if (coat.over().isEmpty() && clock.covered(f.day())) {
+        if (clock.dose(f.day()) <= 0) {
+          unused.add(new Unused(f, "it was seen the day the coat was laid"));
+        } else if (coat.over().isEmpty() && clock.covered(f.day())) {
           unused.add(new Unused(f, "it speaks of the topper that lay over this coat"));
         } else {
           kinds.computeIfAbsent(f.seen().what(), what -> new ArrayList<>()).add(f);
@@ -72,7 +98,7 @@ final class EvidenceReader {
     kinds.values().forEach(list -> looks.addAll(Looks.joined(list, joined)));
     joined.forEach(
         f -> unused.add(new Unused(f, "a cleaner or later look within ten days stands for it")));
-    looks.sort(java.util.Comparator.comparing(Finding::day).thenComparing(Finding::id));
+    looks.sort(Comparator.comparing(Finding::day).thenComparing(Finding::id));
     looks.forEach(this::readLook);
   }
 
@@ -85,15 +111,16 @@ final class EvidenceReader {
   private void readLook(Finding f) {
     double dose = clock.dose(f.day());
     Verdict verdict = verdict(f.seen());
-    if (dose <= 0) {
-      unused.add(new Unused(f, "it was seen the day the coat was laid"));
-    } else if (verdict == Verdict.SILENT) {
+    if (verdict == Verdict.SILENT) {
       unused.add(new Unused(f, "it says nothing of protection either way"));
     } else {
       used.add(f);
       double misled = LifePractice.misled(f.state(), f.entered());
       if (verdict == Verdict.ALIVE) {
-        good(f, dose, misled);
+        good(f.entered(), dose, misled);
+        if (f.state() == SurfaceState.DECONTAMINATED) {
+          bareOn = null;
+        }
       } else {
         bare(f, dose, misled);
       }
@@ -118,16 +145,13 @@ final class EvidenceReader {
     return level == RubLevel.CLEAR || level == RubLevel.HEAVY ? Verdict.BARE : Verdict.SILENT;
   }
 
-  private void good(Finding f, double dose, double misled) {
-    easy.computeIfAbsent(f.entered(), e -> new LogLikelihood())
+  private void good(Entered entered, double dose, double misled) {
+    easy.computeIfAbsent(entered, e -> new LogLikelihood())
         .add(x -> WaterEvidence.good(x, dose, misled));
     easyBlind
-        .computeIfAbsent(f.entered(), e -> new LogLikelihood())
+        .computeIfAbsent(entered, e -> new LogLikelihood())
         .add(x -> WaterEvidence.good(x, dose, LifePractice.BLIND));
     lastGood = Math.max(lastGood, dose);
-    if (f.state() == SurfaceState.DECONTAMINATED) {
-      bareOn = null;
-    }
   }
 
   private void bare(Finding f, double dose, double misled) {
@@ -144,97 +168,29 @@ final class EvidenceReader {
     }
   }
 
-  /** Reads gloss after the first reading; returns the first reading, where there is one. */
-  private Optional<Finding> readGloss(List<Finding> findings) {
-    List<Finding> all =
-        findings.stream().filter(f -> f.seen() instanceof Observation.GlossRead).toList();
-    List<Finding> clean = new ArrayList<>();
-    for (Finding f : all) {
-      if (coat.over().isPresent() || clock.covered(f.day())) {
-        unused.add(new Unused(f, "gloss is charted only while a topper lies over the coat"));
-      } else if (f.state() == SurfaceState.DIRTY || f.state() == SurfaceState.WAXY_SOAP) {
-        unused.add(new Unused(f, "gloss counts only on a washed and dry surface"));
-      } else {
-        clean.add(f);
-      }
-    }
-    Optional<Finding> first = firstGloss(clean);
-    if (first.isEmpty()) {
-      clean.forEach(
-          f ->
-              unused.add(new Unused(f, "no gloss was read within three weeks of laying the coat")));
-      return first;
-    }
-    Observation.GlossRead g0 = (Observation.GlossRead) first.get().seen();
-    List<Finding> same = new ArrayList<>();
-    for (Finding f : clean) {
-      Observation.GlossRead g = (Observation.GlossRead) f.seen();
-      if (!f.day().isAfter(first.get().day())) {
-        continue;
-      }
-      if (g.geometry() == g0.geometry()) {
-        same.add(f);
-      } else {
-        unused.add(new Unused(f, "it was read at another angle than the first reading"));
-      }
-    }
-    useGloss(first.get(), same);
-    return first;
-  }
-
-  private void useGloss(Finding first, List<Finding> later) {
-    List<Finding> joined = new ArrayList<>();
-    List<Finding> looks = Looks.joined(later, joined);
-    joined.forEach(f -> unused.add(new Unused(f, "another reading within ten days stands for it")));
-    long enough = looks.stream().filter(f -> gloss(f).readings().size() >= ENOUGH_READINGS).count();
-    if (gloss(first).readings().size() < ENOUGH_READINGS || enough < 2) {
-      looks.forEach(
-          f ->
-              unused.add(
-                  new Unused(
-                      f,
-                      "gloss moves a date only with three readings at the first and two later dates")));
+  /**
+   * What was seen just before a coat was renewed or stripped counts as a look at a washed surface
+   * (practice); "not looked" says nothing, and neither does an end that was not asked about.
+   */
+  private void readEnding(Coat.Ending ending) {
+    double dose = clock.dose(ending.on());
+    double misled = LifePractice.misled(SurfaceState.WASHED, Entered.GRID);
+    if (dose <= 0 || ending.seen() == EndState.NOT_LOOKED) {
       return;
     }
-    used.add(first);
-    used.addAll(looks);
-    double firstDose = clock.dose(first.day());
-    double firstMean = gloss(first).mean();
-    double firstSd = sd(gloss(first));
-    List<GlossEvidence.Reading> readings =
-        looks.stream()
-            .map(
-                f ->
-                    new GlossEvidence.Reading(
-                        Math.log(Math.max(0.1, gloss(f).mean()) / firstMean),
-                        clock.dose(f.day()) - firstDose,
-                        sd(gloss(f))))
-            .toList();
-    log.add(x -> GlossEvidence.likelihood(readings, firstSd, Math.exp(x)));
-  }
-
-  /** The reading 7 to 21 days after laying and after a wash; otherwise the first within 21 days. */
-  private Optional<Finding> firstGloss(List<Finding> clean) {
-    LocalDate settled = clock.laid().plusDays(GLOSS_FIRST_FROM);
-    LocalDate last = clock.laid().plusDays(GLOSS_FIRST_UNTIL);
-    List<Finding> early =
-        clean.stream().filter(f -> !f.day().isAfter(last) && gloss(f).mean() > 0).toList();
-    return early.stream()
-        .filter(f -> !f.day().isBefore(settled) && washedBefore(f.day()))
-        .findFirst()
-        .or(() -> early.stream().findFirst());
-  }
-
-  private boolean washedBefore(LocalDate day) {
-    return clock.surface().washes().stream()
-        .anyMatch(w -> w.day().isAfter(clock.laid()) && !w.day().isAfter(day));
+    if (ending.seen() == EndState.FLAT) {
+      log.add(x -> WaterEvidence.bare(x, dose, misled));
+    } else {
+      good(Entered.GRID, dose, misled);
+    }
   }
 
   /** A coat met already in service was alive on that day, or it would not have been met. */
-  private void metInService() {
-    coat.knownFrom()
-        .filter(day -> day.isAfter(clock.laid()))
-        .ifPresent(day -> log.add(x -> WaterEvidence.good(x, clock.dose(day), 0)));
+  private Optional<Double> metInService() {
+    Optional<Double> met =
+        coat.knownFrom().filter(day -> day.isAfter(clock.laid())).map(clock::dose);
+    met.ifPresent(log::addSurvived);
+    return met;
   }
 
   /**
@@ -246,13 +202,5 @@ final class EvidenceReader {
         (entered, real) ->
             log.addMixture(LifePractice.notLooked(entered), real, easyBlind.get(entered)));
     return log;
-  }
-
-  private static Observation.GlossRead gloss(Finding f) {
-    return (Observation.GlossRead) f.seen();
-  }
-
-  private static double sd(Observation.GlossRead g) {
-    return GlossEvidence.sd(g.mean(), g.readings().size(), g.spread().orElse(0.0));
   }
 }

@@ -2,6 +2,7 @@ package hullalmanac.core.life;
 
 import hullalmanac.core.exposure.Clocks;
 import hullalmanac.core.exposure.SurfaceClock;
+import hullalmanac.core.exposure.WearPractice;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
@@ -38,9 +39,16 @@ public final class Forecaster {
   private final Map<Id<Visit>, Visit> visits;
   private final Map<Id<Surface>, List<Finding>> findings;
   private final InService coats;
+  private final WearPractice practice;
 
+  /** Forecasts with the starter values of wear. */
   public Forecaster(Almanac almanac) {
+    this(almanac, WearPractice.usual());
+  }
+
+  public Forecaster(Almanac almanac, WearPractice practice) {
     this.almanac = almanac;
+    this.practice = practice;
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
     products =
         almanac.products().stream().collect(Collectors.toMap(Product::id, Function.identity()));
@@ -99,8 +107,11 @@ public final class Forecaster {
       clocks =
           new Clocks(
               almanac,
-              first.isBefore(asOf) ? first : asOf,
-              asOf.plusYears(LifePractice.YEARS_AHEAD + 1L));
+              practice,
+              new Clocks.Days(
+                  first.isBefore(asOf) ? first : asOf,
+                  asOf,
+                  asOf.plusYears(LifePractice.YEARS_AHEAD + 1L)));
       covers =
           almanac.berths().stream()
               .filter(b -> !b.yearly())
@@ -148,9 +159,12 @@ public final class Forecaster {
         Surface surface, Coat coat, Product product, Optional<SurfaceClock> clock) {
       if (LifePractice.byInterval(surface)
           || (product.kind().protects() && product.kind().coatClass().isEmpty())) {
+        if (coat.laidOn().isEmpty()) {
+          return not(Outcome.NotForecast.Reason.DATE_UNKNOWN);
+        }
         Optional<LocalDate> next =
             LifePractice.intervalMonths(surface)
-                .map(m -> coat.since().plusDays(Math.round(m * LifePractice.DAYS_A_MONTH)));
+                .map(m -> coat.laidOn().get().plusDays(Math.round(m * LifePractice.DAYS_A_MONTH)));
         return Optional.of(
             new Outcome.NotForecast(
                 next.isPresent()
@@ -164,7 +178,8 @@ public final class Forecaster {
       if (coat.laidOn().isEmpty()) {
         return not(Outcome.NotForecast.Reason.DATE_UNKNOWN);
       }
-      return clock.isPresent() ? Optional.empty() : not(Outcome.NotForecast.Reason.NO_BERTH);
+      boolean known = clock.map(c -> c.knows(coat.laidOn().get())).orElse(false);
+      return known ? Optional.empty() : not(Outcome.NotForecast.Reason.NO_BERTH);
     }
 
     private Optional<Outcome> not(Outcome.NotForecast.Reason reason) {
@@ -175,9 +190,9 @@ public final class Forecaster {
       LocalDate end = coats.end(coat).filter(e -> e.isBefore(asOf)).orElse(asOf.plusDays(1));
       List<Finding> seen =
           findings.getOrDefault(coat.surface(), List.of()).stream()
-              .filter(f -> f.day().isAfter(clock.laid()) && f.day().isBefore(end))
+              .filter(f -> !f.day().isBefore(clock.laid()) && f.day().isBefore(end))
               .toList();
-      return EvidenceReader.read(coat, clock, seen, this::why);
+      return EvidenceReader.read(coat, clock, seen, this::why, asOf);
     }
 
     private VisitWhy why(Finding finding) {
@@ -208,37 +223,42 @@ public final class Forecaster {
     }
 
     /**
-     * The coat's clock; a base wears at half rate while a topper lasts, taken to be until half of
-     * such toppers are bare.
+     * The coat's clock; a base wears at half rate while a topper lasts, taken to be until it was
+     * seen bare or until half of such toppers are.
      */
     private CoatClock clockOf(Coat coat, Product product, SurfaceClock clock) {
+      List<CoatClock.Spell> toppers =
+          coats.of(coat.surface()).stream()
+              .filter(t -> t.over().equals(Optional.of(coat.id())) && !t.since().isAfter(asOf))
+              .flatMap(t -> topper(t, clock).stream())
+              .toList();
       LocalDate laid = coat.laidOn().orElseThrow();
-      List<CoatClock.Spell> toppers = new ArrayList<>();
-      for (Coat topper : coats.of(coat.surface())) {
-        if (topper.over().equals(Optional.of(coat.id())) && !topper.since().isAfter(asOf)) {
-          LocalDate from = topper.since();
-          LocalDate until = topperGone(topper, clock);
-          coats
-              .end(topper)
-              .filter(e -> e.isBefore(until))
-              .ifPresentOrElse(
-                  e -> toppers.add(new CoatClock.Spell(from, e)),
-                  () -> toppers.add(new CoatClock.Spell(from, until)));
-        }
-      }
       return new CoatClock(clock, product.kind().coatClass().orElseThrow(), laid, toppers);
     }
 
-    private LocalDate topperGone(Coat topper, SurfaceClock clock) {
+    /** A topper of unknown age is taken to be new on the day it was met. */
+    private Optional<CoatClock.Spell> topper(Coat topper, SurfaceClock clock) {
       Product product = products.get(topper.product());
-      LocalDate last = asOf.plusYears(LifePractice.YEARS_AHEAD);
-      if (product.kind().coatClass().isEmpty() || topper.laidOn().isEmpty()) {
-        return last;
+      if (product.kind().coatClass().isEmpty()) {
+        return Optional.empty();
       }
-      CoatClock own =
-          new CoatClock(clock, product.kind().coatClass().get(), topper.laidOn().get(), List.of());
-      LifeChances chances = predictive(product, own).times(evidence(topper, own).logLikelihood());
-      return own.dayOf(chances.quantile(0.5), last).orElse(last);
+      LocalDate last = asOf.plusYears(LifePractice.YEARS_AHEAD);
+      LocalDate from = topper.since();
+      CoatClock own = new CoatClock(clock, product.kind().coatClass().get(), from, List.of());
+      Evidence evidence = evidence(topper, own);
+      LifeChances chances = predictive(product, own).times(evidence.logLikelihood());
+      LocalDate gone = own.dayOf(chances.quantile(0.5), last).orElse(last);
+      LocalDate served = coats.end(topper).filter(e -> !e.isAfter(asOf)).orElse(last);
+      LocalDate seenBare = evidence.bareOn().orElse(last);
+      return Optional.of(
+          new CoatClock.Spell(
+              from,
+              earliest(gone, earliest(served, seenBare)),
+              earliest(served, evidence.bareOn().map(d -> d.plusDays(1)).orElse(last))));
+    }
+
+    private static LocalDate earliest(LocalDate a, LocalDate b) {
+      return a.isBefore(b) ? a : b;
     }
   }
 }

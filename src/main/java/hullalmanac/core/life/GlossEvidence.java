@@ -19,8 +19,8 @@ final class GlossEvidence {
   private static final double MOST_WEAR = 1.5;
   private static final double WILD = 0.05;
   private static final double WILD_SD = 0.30;
-  private static final int DELTA_POINTS = 25;
-  private static final double DELTA_REACH = 4;
+  private static final int DELTA_POINTS = 37;
+  private static final double DELTA_REACH = 6;
 
   private GlossEvidence() {}
 

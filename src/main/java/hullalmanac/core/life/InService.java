@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
 
 /**
  * Which coats are in service. A coat's service ends with its own ending, or when another coat is
- * laid on the same surface that does not lie over it.
+ * laid on the same surface that does not lie over it. Cutting or polishing alone ends none: the
+ * record says what it took off, or the next coat does.
  */
 final class InService {
   private static final Comparator<Coat> BY_AGE =

@@ -15,6 +15,17 @@ final class LogLikelihood {
     }
   }
 
+  /** Adds that the life is longer than a dose, sharply: the share of each cell above it. */
+  void addSurvived(double dose) {
+    double bound = Math.log(dose);
+    for (int i = 0; i < log.length; i++) {
+      double above = (LogLife.at(i) + LogLife.STEP / 2 - bound) / LogLife.STEP;
+      boolean last = i == log.length - 1;
+      double share = last && bound < LogLife.HIGHEST ? 1 : Math.max(0, Math.min(1, above));
+      log[i] += Math.log(Math.max(share, Double.MIN_NORMAL));
+    }
+  }
+
   /** Adds the logarithm of (1 − h) times one likelihood and h times another. */
   void addMixture(double h, LogLikelihood one, LogLikelihood other) {
     for (int i = 0; i < log.length; i++) {

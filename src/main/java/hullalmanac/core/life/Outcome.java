@@ -12,15 +12,16 @@ public sealed interface Outcome {
    * @param renewBy the day on which the chance of a bare coat reaches the risk
    * @param workBy the last day up to {@code renewBy} on which the work can be done; {@code renewBy}
    *     itself when nothing hinders
-   * @param early the day on which 1 in 10 such coats are bare
-   * @param middle the day on which half of them are
+   * @param early the day on which 1 in 10 such coats are bare, or the last of 15 years when that
+   *     comes first (which takes a risk under 0.10)
+   * @param middle the day on which half of them are; absent when it lies over 15 years ahead
    * @param late the day on which 9 in 10 are; absent when it lies over 15 years ahead
    */
   record Dated(
       LocalDate renewBy,
       LocalDate workBy,
       LocalDate early,
-      LocalDate middle,
+      Optional<LocalDate> middle,
       Optional<LocalDate> late)
       implements Outcome {}
 

@@ -12,23 +12,34 @@ import java.util.Arrays;
  * </pre>
  *
  * on a grid of 65 × 33 points reaching four prior standard deviations either way, by exact sums.
- * What coats teach is added as a logarithm of likelihood at each point; without any, this is the
- * prior.
+ * What coats teach is a logarithm of likelihood at each point; without any, this is the prior. When
+ * an edge of the grid carries more than 1e-4 of the weight, the grid is widened by a standard
+ * deviation at a time, its steps unchanged.
+ *
+ * <p>To learn from a record, hand {@link #of} the sum over coats of ln Σ_L N(ln L; μ, σ) ℓ(L).
  */
 final class ProductLife {
-  static final int MU_POINTS = 65;
-  static final int SIGMA_POINTS = 33;
-  private static final double REACH = 4;
-
-  /** Most of the mass that may lie on the grid's edge. */
+  /** Most of the weight that any one edge of the grid may carry. */
   static final double EDGE_MASS = 1e-4;
 
+  private static final int REACH = 4;
+  private static final int WIDEST_REACH = 16;
+  private static final int MU_STEPS_AN_SD = 8;
+  private static final int SIGMA_STEPS_AN_SD = 4;
+
   private final double muMean;
+  private final int reach;
   private final double[] weights;
 
-  private ProductLife(double muMean, double[] weights) {
+  private ProductLife(double muMean, int reach, double[] weights) {
     this.muMean = muMean;
+    this.reach = reach;
     this.weights = weights;
+  }
+
+  /** ln of the likelihood of what coats have shown, for lives Normal(μ, σ²) in ln L. */
+  interface Taught {
+    double log(double mu, double sigma);
   }
 
   /** What the label, or practice where there is none, says before any coat was seen. */
@@ -38,54 +49,83 @@ final class ProductLife {
 
   /** A prior centred on a value of μ. */
   static ProductLife prior(double muMean) {
-    double[] w = new double[MU_POINTS * SIGMA_POINTS];
-    for (int i = 0; i < MU_POINTS; i++) {
-      for (int j = 0; j < SIGMA_POINTS; j++) {
-        double z = step(i, MU_POINTS);
-        double y = step(j, SIGMA_POINTS);
-        w[i * SIGMA_POINTS + j] = Math.exp(-0.5 * (z * z + y * y));
-      }
-    }
-    return new ProductLife(muMean, normalised(w));
+    return of(muMean, (mu, sigma) -> 0);
   }
 
-  private static double[] normalised(double[] values) {
+  /**
+   * What is known after coats have taught.
+   *
+   * @param muMean mean of μ before
+   * @throws IllegalStateException when no grid of a sensible width holds the weight
+   */
+  static ProductLife of(double muMean, Taught taught) {
+    for (int reach = REACH; reach <= WIDEST_REACH; reach++) {
+      ProductLife life = on(muMean, reach, taught);
+      if (life.edgeMass() < EDGE_MASS) {
+        return life;
+      }
+    }
+    throw new IllegalStateException(
+        "lives lie over " + WIDEST_REACH + " standard deviations from what was expected");
+  }
+
+  private static ProductLife on(double muMean, int reach, Taught taught) {
+    ProductLife grid = new ProductLife(muMean, reach, new double[0]);
+    double[] log = new double[grid.muPoints() * grid.sigmaPoints()];
+    for (int i = 0; i < grid.muPoints(); i++) {
+      for (int j = 0; j < grid.sigmaPoints(); j++) {
+        double z = (double) i / MU_STEPS_AN_SD - reach;
+        double y = (double) j / SIGMA_STEPS_AN_SD - reach;
+        log[i * grid.sigmaPoints() + j] =
+            -0.5 * (z * z + y * y) + taught.log(grid.mu(i), grid.sigma(j));
+      }
+    }
+    return new ProductLife(muMean, reach, normalised(log));
+  }
+
+  private static double[] normalised(double[] log) {
+    double most = Arrays.stream(log).max().orElseThrow();
+    double[] values = Arrays.stream(log).map(v -> Math.exp(v - most)).toArray();
     double sum = Arrays.stream(values).sum();
     return Arrays.stream(values).map(v -> v / sum).toArray();
   }
 
-  /** Standard deviations from the prior mean of a point of n. */
-  private static double step(int point, int n) {
-    return REACH * (2.0 * point / (n - 1) - 1);
+  int muPoints() {
+    return 2 * reach * MU_STEPS_AN_SD + 1;
+  }
+
+  int sigmaPoints() {
+    return 2 * reach * SIGMA_STEPS_AN_SD + 1;
   }
 
   /** μ of a row of the grid. */
   double mu(int i) {
-    return muMean + LifePractice.PRIOR_MU_SD * step(i, MU_POINTS);
+    return muMean + LifePractice.PRIOR_MU_SD * ((double) i / MU_STEPS_AN_SD - reach);
   }
 
   /** σ of a column of the grid. */
-  static double sigma(int j) {
-    return Math.exp(
-        LifePractice.PRIOR_LN_SIGMA_MEAN + LifePractice.PRIOR_LN_SIGMA_SD * step(j, SIGMA_POINTS));
+  double sigma(int j) {
+    double y = (double) j / SIGMA_STEPS_AN_SD - reach;
+    return Math.exp(LifePractice.PRIOR_LN_SIGMA_MEAN + LifePractice.PRIOR_LN_SIGMA_SD * y);
   }
 
   /** Weight of a point; all add up to 1. */
   double weight(int i, int j) {
-    return weights[i * SIGMA_POINTS + j];
+    return weights[i * sigmaPoints() + j];
   }
 
-  /** Share of the weight that lies on the edge of the grid. */
+  /** The most weight that any one of the four edges of the grid carries. */
   double edgeMass() {
-    double edge = 0;
-    for (int i = 0; i < MU_POINTS; i++) {
-      for (int j = 0; j < SIGMA_POINTS; j++) {
-        if (i == 0 || j == 0 || i == MU_POINTS - 1 || j == SIGMA_POINTS - 1) {
-          edge += weight(i, j);
-        }
-      }
+    double[] edges = new double[4];
+    for (int i = 0; i < muPoints(); i++) {
+      edges[0] += weight(i, 0);
+      edges[1] += weight(i, sigmaPoints() - 1);
     }
-    return edge;
+    for (int j = 0; j < sigmaPoints(); j++) {
+      edges[2] += weight(0, j);
+      edges[3] += weight(muPoints() - 1, j);
+    }
+    return Arrays.stream(edges).max().orElseThrow();
   }
 
   /**
@@ -95,8 +135,8 @@ final class ProductLife {
    */
   LifeChances predictive(double clockSd) {
     double[] chances = new double[LogLife.POINTS];
-    for (int i = 0; i < MU_POINTS; i++) {
-      for (int j = 0; j < SIGMA_POINTS; j++) {
+    for (int i = 0; i < muPoints(); i++) {
+      for (int j = 0; j < sigmaPoints(); j++) {
         double w = weight(i, j);
         if (w > 1e-12) {
           LogLife.addNormal(chances, mu(i), Math.hypot(sigma(j), clockSd), w);

@@ -14,6 +14,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The facts behind each step of a forecast, as short plain phrases. */
 final class ReasonWords {
@@ -78,8 +79,9 @@ final class ReasonWords {
     return ashore ? "ashore, " + cover : cover + ", " + stay.berth().water().words() + " water";
   }
 
-  static List<String> findings(Evidence evidence, Coat coat) {
+  static List<String> findings(Evidence evidence, Coat coat, CoatClock clock, LocalDate asOf) {
     List<String> facts = new ArrayList<>();
+    notSeenSince(evidence, clock, asOf).ifPresent(facts::add);
     List<Finding> looks =
         evidence.used().stream().filter(f -> !(f.seen() instanceof Observation.GlossRead)).toList();
     if (!looks.isEmpty()) {
@@ -94,7 +96,10 @@ final class ReasonWords {
       facts.add(
           (percent >= 0 ? "gloss down " + percent : "gloss up " + -percent)
               + " % since "
-              + DAY.format(first.day()));
+              + DAY.format(first.day())
+              + (evidence.firstGloss().map(FirstGloss::settled).orElse(true)
+                  ? ""
+                  : ", first read before the coat had settled"));
     }
     if (facts.isEmpty()) {
       facts.add(
@@ -104,6 +109,28 @@ final class ReasonWords {
     }
     facts.set(0, capital(facts.get(0)));
     return facts;
+  }
+
+  /**
+   * A topper hides its base: until a look at a washed surface after it is gone, nobody knows how
+   * the base is.
+   */
+  private static Optional<String> notSeenSince(Evidence evidence, CoatClock clock, LocalDate asOf) {
+    if (clock.toppers().isEmpty()) {
+      return Optional.empty();
+    }
+    if (clock.covered(asOf)) {
+      return Optional.of("a topper lies over it");
+    }
+    CoatClock.Spell last = clock.toppers().get(clock.toppers().size() - 1);
+    boolean seen =
+        evidence.used().stream()
+            .anyMatch(
+                f ->
+                    !f.day().isBefore(last.speaksUntil())
+                        && (f.state() == SurfaceState.WASHED
+                            || f.state() == SurfaceState.DECONTAMINATED));
+    return seen ? Optional.empty() : Optional.of("base not seen since " + DAY.format(last.from()));
   }
 
   private static String look(Finding f) {

@@ -51,8 +51,13 @@ public final class HullNumber {
     }
   }
 
-  /** Not a hull number, and why. */
-  public record Invalid(String reason) implements Reading {}
+  /**
+   * Not a hull number, and why.
+   *
+   * @param position the first character that is wrong, counted from 1 without the country code;
+   *     absent when only the length is wrong
+   */
+  public record Invalid(String reason, Optional<Integer> position) implements Reading {}
 
   /** The three forms, which character 9 tells apart. */
   public enum Form {
@@ -81,17 +86,18 @@ public final class HullNumber {
       typed = typed.substring(3);
     }
     String body = typed;
-    if (body.length() != LENGTH) {
-      return new Invalid("it has " + body.length() + " characters; a hull number has 12");
+    Optional<Reading> wrong = wrongCharacter(body);
+    if (wrong.isPresent()) {
+      return wrong.get();
     }
-    for (int i = 0; i < LENGTH; i++) {
+    if (body.length() != LENGTH) {
+      return new Invalid(
+          "it has " + body.length() + " characters; a hull number has 12", Optional.empty());
+    }
+    for (int i = 3; i < 8; i++) {
       char c = body.charAt(i);
-      if (!isLetter(c) && !isDigit(c)) {
-        return new Invalid(
-            "character " + (i + 1) + " is \"" + c + "\"; only letters and digits, unbroken");
-      }
-      if (i >= 3 && i < 8 && (c == 'I' || c == 'O' || c == 'Q')) {
-        return new Invalid("character " + (i + 1) + " is " + c + "; a serial has no I, O or Q");
+      if (c == 'I' || c == 'O' || c == 'Q') {
+        return invalid(i + 1, "character " + (i + 1) + " is " + c + "; a serial has no I, O or Q");
       }
     }
     char ninth = body.charAt(8);
@@ -101,16 +107,35 @@ public final class HullNumber {
     return ninth == 'M' ? modelYear(body, country) : current(body, country);
   }
 
+  /** The first character that can be in no hull number, whatever its length. */
+  private static Optional<Reading> wrongCharacter(String body) {
+    for (int i = 0; i < body.length(); i++) {
+      char c = body.charAt(i);
+      if (!isLetter(c) && !isDigit(c)) {
+        return Optional.of(
+            invalid(
+                i + 1,
+                "character " + (i + 1) + " is \"" + c + "\"; only letters and digits, unbroken"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Reading invalid(int position, String reason) {
+    return new Invalid(reason, Optional.of(position));
+  }
+
   private static Reading current(String body, Optional<String> country) {
     int month = MONTHS.indexOf(body.charAt(8));
     if (month < 0) {
-      return new Invalid("character 9 is " + body.charAt(8) + "; a month is A to L");
+      return invalid(9, "character 9 is " + body.charAt(8) + "; a month is A to L");
     }
     if (!isDigit(body.charAt(9))) {
-      return new Invalid("character 10 is " + body.charAt(9) + "; the year built is a digit");
+      return invalid(10, "character 10 is " + body.charAt(9) + "; the year built is a digit");
     }
     if (!isDigit(body.charAt(10)) || !isDigit(body.charAt(11))) {
-      return new Invalid(
+      return invalid(
+          isDigit(body.charAt(10)) ? 12 : 11,
           "characters 11 and 12 are " + body.substring(10) + "; a model year is two digits");
     }
     int model = Integer.parseInt(body.substring(10));
@@ -143,16 +168,18 @@ public final class HullNumber {
 
   private static Reading straightYear(String body, Optional<String> country) {
     String tail = body.substring(8);
-    if (!tail.chars().allMatch(c -> isDigit((char) c))) {
-      return new Invalid(
+    Optional<Integer> letter = firstNotDigit(body, 8);
+    if (letter.isPresent()) {
+      return invalid(
+          letter.get(),
           "characters 9 to 12 are "
               + tail
               + "; after a digit they are a month and a year in digits");
     }
     int month = Integer.parseInt(tail.substring(0, 2));
     if (month < 1 || month > 12) {
-      return new Invalid(
-          "characters 9 and 10 are " + tail.substring(0, 2) + "; a month is 01 to 12");
+      return invalid(
+          9, "characters 9 and 10 are " + tail.substring(0, 2) + "; a month is 01 to 12");
     }
     int year = 1900 + Integer.parseInt(tail.substring(2));
     return new Valid(
@@ -161,8 +188,10 @@ public final class HullNumber {
 
   private static Reading modelYear(String body, Optional<String> country) {
     int place = MONTHS.indexOf(body.charAt(11));
-    if (!isDigit(body.charAt(9)) || !isDigit(body.charAt(10)) || place < 0) {
-      return new Invalid(
+    Optional<Integer> letter = firstNotDigit(body.substring(0, 11), 9);
+    if (letter.isPresent() || place < 0) {
+      return invalid(
+          letter.orElse(12),
           "characters 9 to 12 are "
               + body.substring(8)
               + "; after M come a year in digits and a month A to L");
@@ -171,6 +200,16 @@ public final class HullNumber {
     Month month = Month.AUGUST.plus(place);
     int built = month.getValue() >= Month.AUGUST.getValue() ? model - 1 : model;
     return new Valid(body, country, Form.MODEL_YEAR, month, built, model, outsideOldYears(model));
+  }
+
+  /** The first character, counted from 1, that is no digit from a place on, counted from 0. */
+  private static Optional<Integer> firstNotDigit(String text, int from) {
+    for (int i = from; i < text.length(); i++) {
+      if (!isDigit(text.charAt(i))) {
+        return Optional.of(i + 1);
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<String> outsideOldYears(int year) {

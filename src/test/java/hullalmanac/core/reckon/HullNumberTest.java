@@ -3,6 +3,7 @@ package hullalmanac.core.reckon;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Month;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,24 +41,26 @@ class HullNumberTest {
 
   @ParameterizedTest
   @CsvSource({
-    "ZZZ12I45A818, character 6 is I",
-    "ZZZ1O345A818, character 5 is O",
-    "ZZZQ2345A818, character 4 is Q",
-    "ZZZ12345M818, characters 9 to 12 are M818",
-    "ZZZ12345A81, it has 11 characters",
-    "ZZZ12345A8188, it has 13 characters",
-    "ZZZ-12345A818, it has 13 characters",
-    "ZZZ12345AB18, character 10 is B",
-    "ZZZ123458A18, characters 9 to 12 are 8A18",
-    "ZZZ12345A8B8, characters 11 and 12 are B8",
-    "ZZ 12345A818, character 3 is",
-    "ZZZ123451378, characters 9 and 10 are 13",
-    "ZZZ123450078, characters 9 and 10 are 00",
-    "ZZZ54321M78M, characters 9 to 12 are M78M",
-    "ZZZ12345Z225, character 9 is Z"
+    "ZZZ12I45A818, 6, character 6 is I",
+    "ZZZ1O345A818, 5, character 5 is O",
+    "ZZZQ2345A818, 4, character 4 is Q",
+    "ZZZ12345M818, 12, characters 9 to 12 are M818",
+    "ZZZ12345A81, , it has 11 characters",
+    "ZZZ12345A8188, , it has 13 characters",
+    "ZZZ-12345A818, 4, character 4 is ",
+    "ZZZ12345AB18, 10, character 10 is B",
+    "ZZZ123458A18, 10, characters 9 to 12 are 8A18",
+    "ZZZ12345A8B8, 11, characters 11 and 12 are B8",
+    "ZZ 12345A818, 3, character 3 is",
+    "ZZZ123451378, 9, characters 9 and 10 are 13",
+    "ZZZ123450078, 9, characters 9 and 10 are 00",
+    "ZZZ54321M78M, 12, characters 9 to 12 are M78M",
+    "ZZZ12345Z225, 9, character 9 is Z"
   })
-  void saysWhyItIsNotOne(String text, String reason) {
-    assertThat(((HullNumber.Invalid) HullNumber.read(text)).reason()).startsWith(reason);
+  void saysWhyItIsNotOneAndWhere(String text, Integer position, String reason) {
+    HullNumber.Invalid invalid = (HullNumber.Invalid) HullNumber.read(text);
+    assertThat(invalid.reason()).startsWith(reason);
+    assertThat(invalid.position()).isEqualTo(Optional.ofNullable(position));
   }
 
   @Test

@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class SolarDayTest {
@@ -28,6 +29,7 @@ class SolarDayTest {
     assertThat(day.extraterrestrial()).isCloseTo(32.2, within(0.05));
     assertThat(day.extraterrestrial()).isCloseTo(32.193996, within(1e-6));
     assertThat(day.extraterrestrialAsWater()).isCloseTo(13.1, within(0.05));
+    assertThat(day.extraterrestrialAsWater()).isCloseTo(13.135150, within(1e-6));
   }
 
   /** FAO-56, example 9: the same day. */
@@ -40,6 +42,10 @@ class SolarDayTest {
   @Test
   void agreesWithExamples10And11() {
     SolarDay day = new SolarDay(-22.9, 135);
+    assertThat(day.extraterrestrial()).isCloseTo(25.111028, within(1e-6));
+    assertThat(day.daylightHours()).isCloseTo(10.895076, within(1e-6));
+    assertThat(day.atGround(220.0 / 31 / day.daylightHours())).isCloseTo(14.456098, within(1e-6));
+    assertThat(day.clearSky(0)).isCloseTo(18.833271, within(1e-6));
     assertThat(day.extraterrestrial()).isCloseTo(25.1, within(0.05));
     assertThat(day.daylightHours()).isCloseTo(10.9, within(0.05));
     assertThat(day.atGround(7.1 / 10.9)).isCloseTo(14.5, within(0.05));
@@ -102,16 +108,60 @@ class SolarDayTest {
     assertThat(new SolarDay(70, 355).daylightHours()).isZero();
     assertThat(new SolarDay(66.5, 355).extraterrestrial()).isCloseTo(0.002414, within(1e-6));
     assertThat(new SolarDay(66.5, 355).daylightHours()).isCloseTo(0.610516, within(1e-6));
+    assertThat(new SolarDay(66.5, 172).extraterrestrial()).isCloseTo(41.668892, within(1e-6));
+    assertThat(new SolarDay(66.5, 172).daylightHours()).isCloseTo(23.393501, within(1e-6));
     assertThat(new SolarDay(-70, 355).extraterrestrial()).isCloseTo(45.560544, within(1e-6));
+    assertThat(new SolarDay(-70, 355).daylightHours()).isEqualTo(24);
   }
 
-  /** Sums over a year and a half, computed apart with R 4.2.2. */
+  /** FAO-56 Eq 35 and 37 at 28° N on day 196, computed apart with R 4.2.2. */
+  @ParameterizedTest
+  @CsvSource({"0, 10.091202", "4, 16.023368", "8, 21.955533", "10, 24.921616"})
+  void letsThroughMoreSunTheLongerItShines(double hours, double ground) {
+    SolarDay day = new SolarDay(28, 196);
+    assertThat(day.atGround(hours / day.daylightHours())).isCloseTo(ground, within(1e-6));
+    assertThat(day.atGround(1)).isCloseTo(30.273607, within(1e-6));
+    assertThat(day.clearSky(100)).isCloseTo(30.354336, within(1e-6));
+    assertThat(day.clearSky(1000)).isCloseTo(31.080903, within(1e-6));
+  }
+
+  /** FAO-56 Eq 23 and 24, computed apart with R 4.2.2. */
+  @ParameterizedTest
+  @CsvSource({
+    "15, 1.03190598, -0.37021582",
+    "105, 0.99226178, 0.16583675",
+    "196, 0.96788709, 0.37458075",
+    "246, 0.98482882, 0.11965509",
+    "288, 1.00801404, -0.16904851",
+    "350, 1.03190598, -0.40777497"
+  })
+  void knowsDistanceAndDeclination(int day, double distance, double declination) {
+    assertThat(new SolarDay(0, day).inverseDistance()).isCloseTo(distance, within(1e-8));
+    assertThat(new SolarDay(0, day).declination()).isCloseTo(declination, within(1e-8));
+  }
+
+  /** The paper's divisor stays 365 in leap years. */
   @Test
-  void addsUpOverTheYear() {
-    assertThat(sum(60, 1, 365)).isCloseTo(7370.2694, within(1e-3));
-    assertThat(sum(45, 1, 365)).isCloseTo(9620.0558, within(1e-3));
-    assertThat(sum(28, 105, 288)).isCloseTo(6954.5321, within(1e-3));
-    assertThat(sum(-45, 1, 365)).isCloseTo(9818.1681, within(1e-3));
+  void takesTheLastDayOfALeapYearForTheFirst() {
+    assertThat(new SolarDay(48.4, 366).extraterrestrial())
+        .isCloseTo(new SolarDay(48.4, 1).extraterrestrial(), within(1e-9));
+  }
+
+  /** Sums over days of the year, computed apart with R 4.2.2. */
+  @ParameterizedTest
+  @CsvSource({
+    "60, 1, 365, 7370.2694",
+    "45, 1, 365, 9620.0558",
+    "28, 1, 365, 11692.9279",
+    "0, 1, 365, 13151.1441",
+    "-20, 1, 365, 12479.0862",
+    "-45, 1, 365, 9818.1681",
+    "60, 105, 288, 5807.5286",
+    "45, 105, 288, 6524.1882",
+    "28, 105, 288, 6954.5321"
+  })
+  void addsUpOverTheYear(double latitude, int from, int to, double expected) {
+    assertThat(sum(latitude, from, to)).isCloseTo(expected, within(1e-3));
   }
 
   private static double sum(double latitude, int from, int to) {
