@@ -100,19 +100,7 @@ final class SampleHistory {
 
   /** The spring visit: wash, decontaminate, polish, protect. */
   private void protect(Boat boat, int i, LocalDate day) {
-    List<Surface> work = new ArrayList<>();
-    for (Surface s : d.surfacesOf(boat)) {
-      boolean hull = s.kind() == SurfaceKind.TOPSIDES || s.kind() == SurfaceKind.TRANSOM;
-      boolean never =
-          s.kind() == SurfaceKind.NON_SKID
-              || (s.kind() == SurfaceKind.WINDOWS && i % 7 != 2)
-              || (s.kind() == SurfaceKind.METALWORK && i != 5);
-      boolean spring = day.getMonthValue() < 8;
-      boolean all = spring || day.getYear() == 2025;
-      if (!never && (hull || all) && !lasting(s, day)) {
-        work.add(s);
-      }
-    }
+    List<Surface> work = toProtect(boat, i, day);
     if (work.isEmpty()) {
       return;
     }
@@ -164,6 +152,23 @@ final class SampleHistory {
         }
       }
     }
+  }
+
+  private List<Surface> toProtect(Boat boat, int i, LocalDate day) {
+    List<Surface> work = new ArrayList<>();
+    for (Surface s : d.surfacesOf(boat)) {
+      boolean hull = s.kind() == SurfaceKind.TOPSIDES || s.kind() == SurfaceKind.TRANSOM;
+      boolean never =
+          s.kind() == SurfaceKind.NON_SKID
+              || (s.kind() == SurfaceKind.WINDOWS && i % 7 != 2)
+              || (s.kind() == SurfaceKind.METALWORK && i != 5);
+      boolean spring = day.getMonthValue() < 8;
+      boolean all = spring || day.getYear() == 2025;
+      if (!never && (hull || all) && !lasting(s, day)) {
+        work.add(s);
+      }
+    }
+    return work;
   }
 
   /** Whether a silica coating on a surface is young enough to be left alone. */
@@ -412,8 +417,7 @@ final class SampleHistory {
     }
     Boat sandpiper = d.boats.get(31);
     protect(sandpiper, 31, Draft.AS_OF.minusDays(1));
-    Boat arcticTern = d.boats.get(0);
-    findings.bare(d.surfacesOf(arcticTern).get(3), Draft.AS_OF.minusDays(10));
-    findings.bare(d.surfacesOf(d.boats.get(38)).get(3), Draft.AS_OF.minusDays(20));
+    findings.bare(d.surfacesOf(d.boats.get(33)).get(3), Draft.AS_OF.minusDays(10));
+    findings.bare(d.surfacesOf(d.boats.get(1)).get(3), Draft.AS_OF.minusDays(20));
   }
 }

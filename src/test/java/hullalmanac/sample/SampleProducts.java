@@ -53,6 +53,15 @@ final class SampleProducts {
         Hazard.SILICONE);
     coat(d, "silica-spray-d", "silica spray D", ProductKind.SILICA_SPRAY, 6, 2, Hazard.SILICONE);
     coat(d, "spray-sealant-e", "spray sealant E", ProductKind.SPRAY_SEALANT, 0, 1, Hazard.SILICONE);
+    fixedLives(d);
+    cleaners(d);
+    d.products.values().stream()
+        .filter(p -> p.kind().coatClass().isPresent())
+        .toList()
+        .forEach(p -> bottles(d, p));
+  }
+
+  private static void fixedLives(Draft d) {
     other(
         d,
         "teak-sealer",
@@ -81,6 +90,9 @@ final class SampleProducts {
         ProductKind.GLASS_COAT,
         Optional.empty(),
         Optional.empty());
+  }
+
+  private static void cleaners(Draft d) {
     other(
         d,
         "soap-mild",
@@ -119,10 +131,6 @@ final class SampleProducts {
         Optional.empty(),
         Optional.empty(),
         Hazard.ABRASIVE);
-    d.products.values().stream()
-        .filter(p -> p.kind().coatClass().isPresent())
-        .toList()
-        .forEach(p -> bottles(d, p));
   }
 
   private static void coat(

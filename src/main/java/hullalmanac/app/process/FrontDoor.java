@@ -24,10 +24,13 @@ public final class FrontDoor implements AutoCloseable {
 
   private final ServerSocket socket;
   private final Runnable comeToFront;
+  private final Thread answering;
 
   private FrontDoor(ServerSocket socket, Runnable comeToFront) {
     this.socket = socket;
     this.comeToFront = comeToFront;
+    this.answering = new Thread(this::answer, "front-door");
+    answering.setDaemon(true);
   }
 
   /**
@@ -39,9 +42,7 @@ public final class FrontDoor implements AutoCloseable {
   public static FrontDoor open(Runnable comeToFront) throws IOException {
     ServerSocket socket = new ServerSocket(0, 4, InetAddress.getLoopbackAddress());
     FrontDoor door = new FrontDoor(socket, comeToFront);
-    Thread thread = new Thread(door::answer, "front-door");
-    thread.setDaemon(true);
-    thread.start();
+    door.answering.start();
     return door;
   }
 
@@ -54,7 +55,8 @@ public final class FrontDoor implements AutoCloseable {
     while (!socket.isClosed()) {
       try (Socket visitor = socket.accept()) {
         visitor.setSoTimeout(PATIENCE_MS);
-        if (KNOCK.equals(firstLine(visitor))) {
+        // A knock can still slip in while the door is being closed: nobody is at home then.
+        if (!socket.isClosed() && KNOCK.equals(firstLine(visitor))) {
           comeToFront.run();
           visitor.getOutputStream().write((ANSWER + "\n").getBytes(StandardCharsets.UTF_8));
         }
@@ -83,8 +85,16 @@ public final class FrontDoor implements AutoCloseable {
         .readLine();
   }
 
+  /** Closes the door; once this returns, no knock is answered any more. */
   @Override
   public void close() throws IOException {
     socket.close();
+    if (Thread.currentThread() != answering) {
+      try {
+        answering.join(PATIENCE_MS);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+    }
   }
 }

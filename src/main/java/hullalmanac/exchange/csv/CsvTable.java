@@ -3,6 +3,7 @@ package hullalmanac.exchange.csv;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -48,6 +49,8 @@ record CsvTable(String file, boolean decimalComma, List<Row> rows) {
         CsvReader.builder()
             .fieldSeparator(separator)
             .allowUnclosedQuote(false)
+            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
             .ofCsvRecord(text.get())) {
       reader.forEach(records::add);
     } catch (CsvParseException e) {

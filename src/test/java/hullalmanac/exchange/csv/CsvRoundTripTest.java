@@ -80,7 +80,8 @@ class CsvRoundTripTest {
             " lead",
             "trail ",
             "a\r\nb",
-            "\ttab", "🚤"));
+            "\ttab",
+            "🚤"));
   }
 
   @Property(tries = 150)
@@ -107,26 +108,7 @@ class CsvRoundTripTest {
             Optional.of(LocalDate.of(2020, 2, 29)),
             note);
     Almanac a = made.almanac();
-    List<Finding> findings = new ArrayList<>();
-    findings.add(
-        made.finding(
-            s,
-            LocalDate.of(2025, 1, 1),
-            SurfaceState.DIRTY,
-            hullalmanac.core.record.Entered.OWNER,
-            Optional.empty(),
-            new Observation.GlossRead(
-                Geometry.DEG_20, List.of(1234.5, 0.1, 99.99), Optional.of("m" + note))));
-    if (!damage.isBlank()) {
-      findings.add(
-          made.finding(
-              s,
-              LocalDate.of(2025, 1, 2),
-              SurfaceState.WASHED,
-              hullalmanac.core.record.Entered.GRID,
-              Optional.empty(),
-              new Observation.Damage(damage)));
-    }
+    List<Finding> findings = oddFindings(made, s, note, damage);
     Almanac odd =
         new Almanac(
             a.business(),
@@ -155,6 +137,30 @@ class CsvRoundTripTest {
     if (!damage.isBlank()) {
       assertThat(back.findings().get(1).seen()).isEqualTo(new Observation.Damage(damage));
     }
+  }
+
+  private static List<Finding> oddFindings(Made made, Surface s, String note, String damage) {
+    List<Finding> findings = new ArrayList<>();
+    findings.add(
+        made.finding(
+            s,
+            LocalDate.of(2025, 1, 1),
+            SurfaceState.DIRTY,
+            hullalmanac.core.record.Entered.OWNER,
+            Optional.empty(),
+            new Observation.GlossRead(
+                Geometry.DEG_20, List.of(1234.5, 0.1, 99.99), Optional.of("m" + note))));
+    if (!damage.isBlank()) {
+      findings.add(
+          made.finding(
+              s,
+              LocalDate.of(2025, 1, 2),
+              SurfaceState.WASHED,
+              hullalmanac.core.record.Entered.GRID,
+              Optional.empty(),
+              new Observation.Damage(damage)));
+    }
+    return findings;
   }
 
   /**
