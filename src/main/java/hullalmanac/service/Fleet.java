@@ -22,7 +22,8 @@ public record Fleet(Almanac almanac, LocalDate asOf, List<CoatForecast> coats, L
 
   /** Forecasts a record as of a day. Pure and possibly long: for the computing lane. */
   public static Fleet of(Almanac almanac, LocalDate asOf) {
-    Forecaster forecaster = new Forecaster(almanac);
-    return new Fleet(almanac, asOf, forecaster.inService(asOf), forecaster.byBoat(asOf));
+    Forecaster forecaster = new Forecaster(almanac, asOf);
+    List<CoatForecast> coats = forecaster.inService();
+    return new Fleet(almanac, asOf, coats, forecaster.byBoat(coats));
   }
 }

@@ -14,7 +14,7 @@ import java.util.Optional;
 /**
  * Forecasts one coat in service.
  *
- * @param predictive chances of the life of such a coat before it was looked at
+ * @param expected what is known of such coats before this one was looked at
  * @param evidence what was found of this one
  * @param risk chance of a bare coat at which to renew
  */
@@ -23,15 +23,23 @@ record CoatForecaster(
     Coat coat,
     Product product,
     CoatClock clock,
-    LifeChances predictive,
+    Expected expected,
     Evidence evidence,
     double risk,
     LocalDate asOf) {
+  /**
+   * What is known of such coats.
+   *
+   * @param predictive chances of the life of one
+   * @param seen what the record says of them
+   */
+  record Expected(LifeChances predictive, LivesSeen seen) {}
+
   private static final double SURELY_BARE = 0.90;
   private static final int GLOSS_STEP_DAYS = 7;
 
   CoatForecast forecast() {
-    LifeChances chances = predictive.times(evidence.logLikelihood());
+    LifeChances chances = expected.predictive().times(evidence.logLikelihood());
     Dates dates = dates(chances);
     boolean reopened = evidence.bareOn().isEmpty();
     boolean bare = !reopened && dates.lapsedOn(evidence.bareOn().orElseThrow()) >= SURELY_BARE;
@@ -88,7 +96,7 @@ record CoatForecaster(
   private List<Reason> reasons(Optional<LocalDate> renewBy) {
     double labelMonths = product.labelMonths().orElse(product.kind().practiceMonths());
     LocalDate last = asOf.plusYears(LifePractice.YEARS_AHEAD);
-    LocalDate atReference = clock.laid().plusDays(Math.round(predictive.quantile(risk)));
+    LocalDate atReference = clock.laid().plusDays(Math.round(expected.predictive().quantile(risk)));
     LocalDate limit = product.limitMonths().map(this::monthsOn).orElse(last);
     SurfaceClock where = clock.surface();
     return List.of(
@@ -98,13 +106,13 @@ record CoatForecaster(
             Optional.of(monthsOn(labelMonths)).filter(d -> !d.isAfter(last))),
         new Reason(
             Reason.Stage.RECORD,
-            ReasonWords.record(product, risk),
+            ReasonWords.record(product, expected.seen(), risk),
             Optional.of(atReference.isAfter(limit) ? limit : atReference)
                 .filter(d -> !d.isAfter(last))),
         new Reason(
             Reason.Stage.BERTH,
             ReasonWords.berth(surface, where.stays(), clock.laid(), asOf),
-            dates(predictive).reaching(risk)),
+            dates(expected.predictive()).reaching(risk)),
         new Reason(
             Reason.Stage.FINDINGS, ReasonWords.findings(evidence, coat, clock, asOf), renewBy));
   }

@@ -32,4 +32,14 @@ record Evidence(
             .toList();
     unused = List.copyOf(unused);
   }
+
+  /** Whether the likelihood tells any two lives apart. */
+  boolean saysAnything() {
+    for (int i = 1; i < LogLife.POINTS; i++) {
+      if (logLikelihood.at(i) != logLikelihood.at(0)) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

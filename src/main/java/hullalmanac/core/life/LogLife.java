@@ -20,20 +20,51 @@ final class LogLife {
   }
 
   /**
-   * Adds {@code weight} times the chances of Normal(mean, sd) over the cells to {@code chances}.
+   * Chances of Normal(mean, sd) over the cells within nine standard deviations of the mean, the
+   * tails in the outermost of them.
    */
-  static void addNormal(double[] chances, double mean, double sd, double weight) {
+  static final class Row {
+    private final int from;
+    private final double[] chances;
+
+    private Row(int from, double[] chances) {
+      this.from = from;
+      this.chances = chances;
+    }
+
+    /** Σ chance × value over the cells. */
+    double times(double[] values) {
+      double sum = 0;
+      for (int i = 0; i < chances.length; i++) {
+        sum += chances[i] * values[from + i];
+      }
+      return sum;
+    }
+
+    /** Adds {@code weight} times the chances. */
+    void addTo(double[] sums, double weight) {
+      for (int i = 0; i < chances.length; i++) {
+        sums[from + i] += weight * chances[i];
+      }
+    }
+  }
+
+  static Row normal(double mean, double sd) {
     NormalDistribution normal = NormalDistribution.of(mean, sd);
+    int from = within((int) Math.floor((mean - 9 * sd - LOWEST) / STEP));
+    int to = within((int) Math.ceil((mean + 9 * sd - LOWEST) / STEP));
+    double[] chances = new double[to - from + 1];
     double below = 0;
-    int from = Math.max(0, (int) Math.floor((mean - 9 * sd - LOWEST) / STEP));
-    int to = Math.min(POINTS - 1, (int) Math.ceil((mean + 9 * sd - LOWEST) / STEP));
     for (int i = from; i < to; i++) {
       double upTo = normal.cumulativeProbability(at(i) + STEP / 2);
-      chances[i] += weight * (upTo - below);
+      chances[i - from] = upTo - below;
       below = upTo;
     }
-    if (to >= 0) {
-      chances[Math.max(0, to)] += weight * (1 - below);
-    }
+    chances[to - from] = 1 - below;
+    return new Row(from, chances);
+  }
+
+  private static int within(int point) {
+    return Math.max(0, Math.min(POINTS - 1, point));
   }
 }

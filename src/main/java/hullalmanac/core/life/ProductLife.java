@@ -2,6 +2,9 @@ package hullalmanac.core.life;
 
 import hullalmanac.core.record.Product;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * What is known of the lives of a product's coats:
@@ -16,12 +19,16 @@ import java.util.Arrays;
  * an edge of the grid carries more than 1e-4 of the weight, the grid is widened by a standard
  * deviation at a time, its steps unchanged.
  *
- * <p>To learn from a record, hand {@link #of} the sum over coats of ln Σ_L N(ln L; μ, σ) ℓ(L).
+ * <p>A coat that has itself taught is predicted by what the others taught: its own lesson is taken
+ * out again, exactly, so that nothing it showed counts twice.
+ *
+ * <p>Not for use by several threads at once.
  */
 final class ProductLife {
   /** Most of the weight that any one edge of the grid may carry. */
   static final double EDGE_MASS = 1e-4;
 
+  private static final double LEAST_WEIGHT = 1e-14;
   private static final int REACH = 4;
   private static final int WIDEST_REACH = 16;
   private static final int MU_STEPS_AN_SD = 8;
@@ -30,6 +37,7 @@ final class ProductLife {
   private final double muMean;
   private final int reach;
   private final double[] weights;
+  private final Map<Double, LogLife.Row[]> rows = new HashMap<>();
 
   private ProductLife(double muMean, int reach, double[] weights) {
     this.muMean = muMean;
@@ -44,7 +52,7 @@ final class ProductLife {
 
   /** What the label, or practice where there is none, says before any coat was seen. */
   static ProductLife prior(Product product) {
-    return prior(Math.log(LifePractice.DAYS_A_MONTH * LifePractice.expectedMonths(product)));
+    return taught(product, List.of());
   }
 
   /** A prior centred on a value of μ. */
@@ -69,6 +77,21 @@ final class ProductLife {
         "lives lie over " + WIDEST_REACH + " standard deviations from what was expected");
   }
 
+  /** What is known of a product's lives after coats have taught. */
+  static ProductLife taught(Product product, List<Lesson> lessons) {
+    double muMean = Math.log(LifePractice.DAYS_A_MONTH * LifePractice.expectedMonths(product));
+    return of(
+        muMean,
+        (mu, sigma) -> {
+          LogLife.Row law = LogLife.normal(mu, sigma);
+          double sum = 0;
+          for (Lesson lesson : lessons) {
+            sum += lesson.log(law);
+          }
+          return sum;
+        });
+  }
+
   private static ProductLife on(double muMean, int reach, Taught taught) {
     ProductLife grid = new ProductLife(muMean, reach, new double[0]);
     double[] log = new double[grid.muPoints() * grid.sigmaPoints()];
@@ -85,9 +108,16 @@ final class ProductLife {
 
   private static double[] normalised(double[] log) {
     double most = Arrays.stream(log).max().orElseThrow();
-    double[] values = Arrays.stream(log).map(v -> Math.exp(v - most)).toArray();
-    double sum = Arrays.stream(values).sum();
-    return Arrays.stream(values).map(v -> v / sum).toArray();
+    double[] values = new double[log.length];
+    double sum = 0;
+    for (int i = 0; i < log.length; i++) {
+      values[i] = Math.exp(log[i] - most);
+      sum += values[i];
+    }
+    for (int i = 0; i < log.length; i++) {
+      values[i] /= sum;
+    }
+    return values;
   }
 
   int muPoints() {
@@ -134,15 +164,38 @@ final class ProductLife {
    * @param clockSd further standard deviation in ln L for what the exposure clock cannot know
    */
   LifeChances predictive(double clockSd) {
+    return average(weights, clockSd);
+  }
+
+  /** The same for a coat that has itself taught {@code own}: by what the others taught. */
+  LifeChances predictiveWithout(Lesson own, double clockSd) {
+    double[] log = new double[weights.length];
+    for (int point = 0; point < weights.length; point++) {
+      log[point] =
+          weights[point] > LEAST_WEIGHT
+              ? Math.log(weights[point]) - own.log(row(point, 0))
+              : Double.NEGATIVE_INFINITY;
+    }
+    return average(normalised(log), clockSd);
+  }
+
+  private LifeChances average(double[] of, double clockSd) {
     double[] chances = new double[LogLife.POINTS];
-    for (int i = 0; i < muPoints(); i++) {
-      for (int j = 0; j < sigmaPoints(); j++) {
-        double w = weight(i, j);
-        if (w > 1e-12) {
-          LogLife.addNormal(chances, mu(i), Math.hypot(sigma(j), clockSd), w);
-        }
+    for (int point = 0; point < of.length; point++) {
+      if (of[point] > LEAST_WEIGHT) {
+        row(point, clockSd).addTo(chances, of[point]);
       }
     }
     return LifeChances.of(chances);
+  }
+
+  private LogLife.Row row(int point, double clockSd) {
+    LogLife.Row[] ofSd =
+        rows.computeIfAbsent(clockSd, sd -> new LogLife.Row[muPoints() * sigmaPoints()]);
+    if (ofSd[point] == null) {
+      double sigma = sigma(point % sigmaPoints());
+      ofSd[point] = LogLife.normal(mu(point / sigmaPoints()), Math.hypot(sigma, clockSd));
+    }
+    return ofSd[point];
   }
 }

@@ -36,11 +36,23 @@ final class ReasonWords {
             + " (practice)");
   }
 
-  static List<String> record(Product product, double risk) {
-    String half = "half last about " + months(LifePractice.expectedMonths(product));
-    return List.of(
-        product.labelMonths().isPresent() ? "Such labels flatter: " + half : capital(half),
-        frequency(risk) + " are bare by");
+  static List<String> record(Product product, LivesSeen seen, double risk) {
+    String lives;
+    if (seen.tooFew()) {
+      String half = "half last about " + months(LifePractice.expectedMonths(product));
+      lives =
+          (seen.coats() == 0 ? "None of your coats tells yet; " : "Too few of your own to say; ")
+              + half;
+    } else {
+      lives =
+          "Of "
+              + seen.coats()
+              + " coats of yours "
+              + seen.lapsed()
+              + " were seen bare; half last about "
+              + months(seen.middleMonths());
+    }
+    return List.of(lives, frequency(risk) + " are bare by");
   }
 
   static List<String> berth(Surface surface, List<Stay> stays, LocalDate from, LocalDate asOf) {

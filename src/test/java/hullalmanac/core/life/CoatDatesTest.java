@@ -351,7 +351,8 @@ class CoatDatesTest {
     Surface deck = scene.yard.surface(scene.boat, SurfaceKind.FOREDECK, Side.BOTH);
     Product lasting = scene.yard.product(ProductKind.SILICA_COATING, 24.0);
     scene.yard.coat(deck, lasting, Scene.LAID);
-    List<BoatDue> due = new Forecaster(scene.yard.almanac()).byBoat(day(30));
+    Forecaster forecaster = new Forecaster(scene.yard.almanac(), day(30));
+    List<BoatDue> due = forecaster.byBoat(forecaster.inService());
     assertThat(due).hasSize(2);
     assertThat(due.get(0).coats())
         .extracting(f -> f.surface().kind())
@@ -401,9 +402,9 @@ class CoatDatesTest {
         yard.found(surface, day(300), SurfaceState.WASHED, Boatyard.water(FLAT));
       }
     }
-    Forecaster forecaster = new Forecaster(yard.almanac());
+    Forecaster forecaster = new Forecaster(yard.almanac(), day(400));
     List<CoatForecast> forecasts =
-        Assertions.assertTimeout(Duration.ofSeconds(20), () -> forecaster.inService(day(400)));
+        Assertions.assertTimeout(Duration.ofSeconds(20), () -> forecaster.inService());
     assertThat(forecasts).hasSize(2000);
   }
 }

@@ -34,7 +34,7 @@ class ForecasterTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 4, 6);
 
   private static CoatForecast only(Made made, LocalDate asOf) {
-    List<CoatForecast> all = new Forecaster(made.almanac()).inService(asOf);
+    List<CoatForecast> all = new Forecaster(made.almanac(), asOf).inService();
     assertThat(all).hasSize(1);
     return all.get(0);
   }
@@ -236,7 +236,7 @@ class ForecasterTest {
     made.coat(teak, made.product(ProductKind.TEAK_SEALER, Optional.empty()), LAID);
     Product sealant = made.product(ProductKind.POLYMER_SEALANT, Optional.of(12.0));
     made.coat(topsides, sealant, Optional.empty(), Optional.of(LAID), Optional.empty());
-    List<CoatForecast> all = new Forecaster(made.almanac()).inService(TODAY);
+    List<CoatForecast> all = new Forecaster(made.almanac(), TODAY).inService();
     assertThat(all.stream().map(f -> ((Outcome.NotForecast) f.outcome()).reason()))
         .containsExactlyInAnyOrder(
             Outcome.NotForecast.Reason.PLAIN_INTERVAL, Outcome.NotForecast.Reason.DATE_UNKNOWN);
@@ -255,7 +255,7 @@ class ForecasterTest {
     Product spray = made.product(ProductKind.SILICA_SPRAY, Optional.empty());
     LocalDate bare = middle(only(made, TODAY).outcome());
     made.coat(s, spray, Optional.of(LAID.plusDays(30)), Optional.empty(), Optional.of(base.id()));
-    List<CoatForecast> both = new Forecaster(made.almanac()).inService(TODAY);
+    List<CoatForecast> both = new Forecaster(made.almanac(), TODAY).inService();
     assertThat(both).hasSize(2);
     CoatForecast under =
         both.stream().filter(f -> f.coat().id().equals(base.id())).findFirst().orElseThrow();
@@ -273,8 +273,8 @@ class ForecasterTest {
     made.coat(s, topper, Optional.of(LAID.plusDays(5)), Optional.empty(), Optional.of(base.id()));
     made.water(s, LAID.plusDays(40), SurfaceState.WASHED, WaterBehaviour.FLAT);
     CoatForecast under =
-        new Forecaster(made.almanac())
-            .inService(LAID.plusDays(50)).stream()
+        new Forecaster(made.almanac(), LAID.plusDays(50))
+            .inService().stream()
                 .filter(f -> f.coat().id().equals(base.id()))
                 .findFirst()
                 .orElseThrow();
@@ -306,7 +306,8 @@ class ForecasterTest {
     Product silica = made.product(ProductKind.SILICA_COATING, Optional.of(36.0));
     made.coat(
         made.surface(SurfaceKind.CABIN_SIDES, Side.BOTH, Tone.LIGHT, Finish.GELCOAT), silica, LAID);
-    List<BoatDue> due = new Forecaster(made.almanac()).byBoat(TODAY);
+    Forecaster forecaster = new Forecaster(made.almanac(), TODAY);
+    List<BoatDue> due = forecaster.byBoat(forecaster.inService());
     assertThat(due).hasSize(2);
     assertThat(due.get(0).coats()).hasSize(2);
   }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class LifeChancesTest {
   private static LifeChances normal(double mean, double sd) {
     double[] chances = new double[LogLife.POINTS];
-    LogLife.addNormal(chances, mean, sd, 1);
+    LogLife.normal(mean, sd).addTo(chances, 1);
     return LifeChances.of(chances);
   }
 

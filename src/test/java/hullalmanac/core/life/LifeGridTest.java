@@ -41,7 +41,7 @@ class LifeGridTest {
 
   private static LifeChances normal(double mean, double sd) {
     double[] chances = new double[LogLife.POINTS];
-    LogLife.addNormal(chances, mean, sd, 1);
+    LogLife.normal(mean, sd).addTo(chances, 1);
     return LifeChances.of(chances);
   }
 

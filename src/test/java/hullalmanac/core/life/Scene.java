@@ -62,7 +62,7 @@ final class Scene {
   }
 
   List<CoatForecast> forecasts(int daysOn) {
-    return new Forecaster(yard.almanac()).inService(LAID.plusDays(daysOn));
+    return new Forecaster(yard.almanac(), LAID.plusDays(daysOn)).inService();
   }
 
   /** The forecast of the only coat in service. */
@@ -71,7 +71,7 @@ final class Scene {
   }
 
   CoatForecast forecast(int daysOn, Business business) {
-    return only(new Forecaster(yard.almanac(business)).inService(LAID.plusDays(daysOn)));
+    return only(new Forecaster(yard.almanac(business), LAID.plusDays(daysOn)).inService());
   }
 
   CoatForecast forecast(Coat coat, int daysOn) {

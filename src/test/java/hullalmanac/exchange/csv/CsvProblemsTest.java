@@ -183,8 +183,9 @@ class CsvProblemsTest {
     CsvSet.ReadResult read = read();
     assertThat(read.problems()).isEmpty();
     assertThat(
-            new hullalmanac.core.life.Forecaster(read.additions())
-                .inService(java.time.LocalDate.of(2026, 4, 1)))
+            new hullalmanac.core.life.Forecaster(
+                    read.additions(), java.time.LocalDate.of(2026, 4, 1))
+                .inService())
         .singleElement()
         .satisfies(f -> assertThat(f.lapsedNow()).isPresent());
   }
