@@ -53,16 +53,19 @@ final class LifeChances {
     if (dose <= 0) {
       return 0;
     }
-    double x = Math.min(LogLife.POINTS, (Math.log(dose) - LogLife.LOWEST) / LogLife.STEP + 0.5);
+    double x = (Math.log(dose) - LogLife.LOWEST) / LogLife.STEP + 0.5;
     if (x <= 0) {
       return 0;
+    }
+    if (x >= LogLife.POINTS) {
+      return 1;
     }
     int whole = (int) x;
     double sum = 0;
     for (int i = 0; i < whole; i++) {
       sum += chances[i];
     }
-    return Math.min(1, whole < LogLife.POINTS ? sum + (x - whole) * chances[whole] : sum);
+    return Math.min(1, sum + (x - whole) * chances[whole]);
   }
 
   /**

@@ -12,6 +12,9 @@ final class LogLife {
   static final double HIGHEST = Math.log(30_000);
   static final double STEP = (HIGHEST - LOWEST) / (POINTS - 1);
 
+  private static final double TAILS = 7;
+  private static final double COARSE = 0.35;
+
   private LogLife() {}
 
   /** ln L of a point. */
@@ -20,7 +23,7 @@ final class LogLife {
   }
 
   /**
-   * Chances of Normal(mean, sd) over the cells within nine standard deviations of the mean, the
+   * Chances of Normal(mean, sd) over the cells within seven standard deviations of the mean, the
    * tails in the outermost of them.
    */
   static final class Row {
@@ -49,10 +52,55 @@ final class LogLife {
     }
   }
 
+  /**
+   * Chances of a cell by the midpoint with its first two corrections: with a = step/σ and φ the
+   * normal density,
+   *
+   * <pre>
+   *   Φ(z + a/2) − Φ(z − a/2) = a φ(z) [1 + a² (z² − 1)/24 + a⁴ (z⁴ − 6z² + 3)/1920] + O(a⁷)
+   * </pre>
+   *
+   * φ itself by its recurrence from cell to cell, outward from the mean: for the widest step in
+   * use, a = 0.35, each chance is right to 1e-8.
+   */
   static Row normal(double mean, double sd) {
+    int from = within((int) Math.floor((mean - TAILS * sd - LOWEST) / STEP));
+    int to = within((int) Math.ceil((mean + TAILS * sd - LOWEST) / STEP));
+    double a = STEP / sd;
+    if (a > COARSE || from == to) {
+      return byDistribution(mean, sd, from, to);
+    }
+    double[] chances = new double[to - from + 1];
+    int middle = Math.max(from, Math.min(to, (int) Math.round((mean - LOWEST) / STEP)));
+    double z = (at(middle) - mean) / sd;
+    double density = Math.exp(-0.5 * z * z) * a / Math.sqrt(2 * Math.PI);
+    fill(chances, middle - from, 1, new double[] {z, density, a});
+    fill(chances, middle - from, -1, new double[] {-z, density, a});
     NormalDistribution normal = NormalDistribution.of(mean, sd);
-    int from = within((int) Math.floor((mean - 9 * sd - LOWEST) / STEP));
-    int to = within((int) Math.ceil((mean + 9 * sd - LOWEST) / STEP));
+    chances[0] = normal.cumulativeProbability(at(from) + STEP / 2);
+    chances[to - from] = normal.survivalProbability(at(to) - STEP / 2);
+    return new Row(from, chances);
+  }
+
+  /** Fills one way from the middle; {@code start} holds z, a φ(z) and a there. */
+  private static void fill(double[] chances, int middle, int way, double[] start) {
+    double z = start[0];
+    double density = start[1];
+    double a = start[2];
+    double aa = a * a;
+    double ratio = Math.exp(-a * z - aa / 2);
+    double ratioOfRatios = Math.exp(-aa);
+    for (int i = middle; i >= 0 && i < chances.length; i += way) {
+      double zz = z * z;
+      chances[i] = density * (1 + aa * (zz - 1) / 24 + aa * aa * (zz * zz - 6 * zz + 3) / 1920);
+      density *= ratio;
+      ratio *= ratioOfRatios;
+      z += a;
+    }
+  }
+
+  private static Row byDistribution(double mean, double sd, int from, int to) {
+    NormalDistribution normal = NormalDistribution.of(mean, sd);
     double[] chances = new double[to - from + 1];
     double below = 0;
     for (int i = from; i < to; i++) {

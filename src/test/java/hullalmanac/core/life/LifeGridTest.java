@@ -133,4 +133,24 @@ class LifeGridTest {
     assertThat(prior.times(survived(1e6)).quantile(0.5))
         .isCloseTo(prior.quantile(0.5), within(1e-9));
   }
+
+  /** The cells of a normal law against commons-statistics, cell by cell. */
+  @Property(tries = 200)
+  void normalLawMatchesItsDistributionFunction(
+      @ForAll @DoubleRange(min = -2, max = 13) double mean,
+      @ForAll @DoubleRange(min = 0.03, max = 3) double sd) {
+    double[] chances = new double[LogLife.POINTS];
+    LogLife.normal(mean, sd).addTo(chances, 1);
+    NormalDistribution law = NormalDistribution.of(mean, sd);
+    double below = 0;
+    double all = 0;
+    for (int i = 0; i < LogLife.POINTS; i++) {
+      double upTo =
+          i == LogLife.POINTS - 1 ? 1 : law.cumulativeProbability(LogLife.at(i) + LogLife.STEP / 2);
+      assertThat(chances[i]).isCloseTo(upTo - below, within(1e-8));
+      all += chances[i];
+      below = upTo;
+    }
+    assertThat(all).isCloseTo(1, within(1e-7));
+  }
 }
