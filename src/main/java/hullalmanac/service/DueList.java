@@ -72,6 +72,15 @@ public final class DueList {
     return Json.of(rows.stream().map(DueList::fields).toList()) + "\n";
   }
 
+  /** A plain frequency; neither end is ever certain. */
+  private static String chance(double chance) {
+    long tenths = Math.round(chance * 10);
+    if (tenths == 0) {
+      return "under 1 in 10";
+    }
+    return tenths == 10 ? "over 9 in 10" : tenths + " in 10";
+  }
+
   private static Map<String, Object> fields(DueRow row) {
     CoatForecast f = row.forecast();
     Map<String, Object> fields = new LinkedHashMap<>();
@@ -122,7 +131,7 @@ public final class DueList {
               f.product().name(),
               renewal(row),
               range(row),
-              f.lapsedNow().map(c -> Math.round(c * 10) + " in 10").orElse("")));
+              f.lapsedNow().map(DueList::chance).orElse("")));
     }
     out.append(
         String.format(

@@ -137,7 +137,7 @@ public record ForecastWords(LocalDate today) {
     long tenths = Math.round(chance * 10);
     return tenths == 0
         ? "fewer than 1 in 10"
-        : tenths == 10 ? "nearly 10 in 10" : tenths + " in 10";
+        : tenths == 10 ? "more than 9 in 10" : tenths + " in 10";
   }
 
   /** The text with a capital first letter. */
