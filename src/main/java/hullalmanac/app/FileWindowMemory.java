@@ -1,6 +1,6 @@
 package hullalmanac.app;
 
-import hullalmanac.present.shell.WindowMemory;
+import hullalmanac.present.shell.WindowLook;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -15,11 +15,11 @@ import java.util.logging.Logger;
  * Remembers how the window was left in a small file; one that cannot be read or written costs
  * nothing.
  */
-record FileWindowMemory(Path file) implements WindowMemory {
+record FileWindowMemory(Path file) {
   private static final Logger LOG = Logger.getLogger(FileWindowMemory.class.getName());
 
-  @Override
-  public Optional<Look> recall() {
+  /** How the window was left, where that is known. */
+  Optional<WindowLook> recall() {
     if (!Files.exists(file)) {
       return Optional.empty();
     }
@@ -27,7 +27,7 @@ record FileWindowMemory(Path file) implements WindowMemory {
     try (Reader in = Files.newBufferedReader(file)) {
       p.load(in);
       return Optional.of(
-          new Look(
+          new WindowLook(
               whole(p, "x"),
               whole(p, "y"),
               whole(p, "width"),
@@ -45,8 +45,8 @@ record FileWindowMemory(Path file) implements WindowMemory {
     return Integer.parseInt(p.getProperty(name, ""));
   }
 
-  @Override
-  public void keep(Look look) {
+  /** Notes how the window is left. */
+  void keep(WindowLook look) {
     Properties p = new Properties();
     p.setProperty("x", String.valueOf(look.x()));
     p.setProperty("y", String.valueOf(look.y()));

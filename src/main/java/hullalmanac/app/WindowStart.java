@@ -3,8 +3,9 @@ package hullalmanac.app;
 import hullalmanac.app.process.FrontDoor;
 import hullalmanac.cli.CliContext;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.present.TaskRunner;
 import hullalmanac.present.shell.ShellPresenter;
-import hullalmanac.present.shell.WindowMemory;
+import hullalmanac.present.shell.WindowLook;
 import hullalmanac.service.DueList;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
@@ -60,7 +61,10 @@ final class WindowStart {
     if (open.isEmpty()) {
       return 0;
     }
-    SwingUtilities.invokeLater(() -> show(open.get(), scratch));
+    FileWindowMemory memory = new FileWindowMemory(folders.state().resolve("window.properties"));
+    Optional<WindowLook> look = memory.recall();
+    Opened opened = new Opened(open.get(), new SwingTaskRunner(), memory, scratch);
+    SwingUtilities.invokeLater(() -> show(opened, look));
     return STAYS_OPEN;
   }
 
@@ -82,16 +86,34 @@ final class WindowStart {
     }
   }
 
-  private void show(RecordService record, Optional<Path> scratch) {
-    WindowMemory memory = new FileWindowMemory(folders.state().resolve("window.properties"));
-    Optional<WindowMemory.Look> look = memory.recall();
-    Theme.start(
-        look.map(WindowMemory.Look::dark).orElse(false),
-        look.map(WindowMemory.Look::zoom).orElse(1f));
-    SwingTaskRunner tasks = new SwingTaskRunner();
-    ShellPresenter presenter = new ShellPresenter(FleetService.of(record), tasks);
-    MainWindow window = new MainWindow(presenter, memory, () -> close(record, tasks, scratch));
-    door(record, window);
+  /** What is open while the window is; closed off the event thread. */
+  private record Opened(
+      RecordService record,
+      SwingTaskRunner tasks,
+      FileWindowMemory memory,
+      Optional<Path> scratch) {
+    void close(WindowLook look) {
+      tasks.close(
+          () -> {
+            memory.keep(look);
+            record.close();
+            scratch.ifPresent(WindowStart::sweep);
+            System.exit(0);
+          });
+    }
+  }
+
+  private void show(Opened opened, Optional<WindowLook> look) {
+    Theme.start(look.map(WindowLook::dark).orElse(false), look.map(WindowLook::zoom).orElse(1f));
+    ShellPresenter presenter = new ShellPresenter(FleetService.of(opened.record()), opened.tasks());
+    MainWindow window = new MainWindow(presenter, look, opened::close);
+    opened
+        .tasks()
+        .run(
+            TaskRunner.Lane.DATABASE,
+            () -> door(opened.record(), window),
+            done -> {},
+            WindowStart::noDoor);
     window.open();
   }
 
@@ -99,21 +121,19 @@ final class WindowStart {
    * A second start can only call the window when there is a loopback address; without one it is
    * told who has it open.
    */
-  private void door(RecordService record, MainWindow window) {
+  private static FrontDoor door(RecordService record, MainWindow window) {
     try {
       FrontDoor door = FrontDoor.open(() -> SwingUtilities.invokeLater(window::toFront));
       record.announce(door.port());
+      return door;
     } catch (IOException e) {
-      java.util.logging.Logger.getLogger(WindowStart.class.getName())
-          .log(java.util.logging.Level.INFO, "no door for a second start", e);
+      throw new UncheckedIOException(e);
     }
   }
 
-  private static void close(RecordService record, SwingTaskRunner tasks, Optional<Path> scratch) {
-    tasks.close();
-    record.close();
-    scratch.ifPresent(WindowStart::sweep);
-    System.exit(0);
+  private static void noDoor(RuntimeException e) {
+    java.util.logging.Logger.getLogger(WindowStart.class.getName())
+        .log(java.util.logging.Level.INFO, "no door for a second start", e);
   }
 
   private int print(Path record) {

@@ -34,10 +34,17 @@ public final class RecordService implements AutoCloseable {
    * @param random uniformly random 64-bit numbers, for ids
    * @param host name of this computer, for the lock and the change log
    * @param process this process, for the lock
+   * @param guard called before each use of the file; refuses a thread that must not wait for it
    */
-  public record Surroundings(Clock clock, LongSupplier random, String host, long process) {
+  public record Surroundings(
+      Clock clock, LongSupplier random, String host, long process, Runnable guard) {
+    /** Surroundings in which every thread may wait. */
+    public Surroundings(Clock clock, LongSupplier random, String host, long process) {
+      this(clock, random, host, process, () -> {});
+    }
+
     Database.Setting setting() {
-      return Database.Setting.of(host, random);
+      return Database.Setting.of(host, random, guard);
     }
 
     LocalDate day() {

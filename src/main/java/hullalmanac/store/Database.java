@@ -41,15 +41,31 @@ public final class Database implements AutoCloseable {
    * @param random uniformly random 64-bit numbers, for the ids of acts
    * @param steps all schema steps, in order
    * @param decorate wraps each connection that writes; tests count statements with it
+   * @param guard called before each use of the file; refuses a thread that must not wait for it
    */
   public record Setting(
       String device,
       LongSupplier random,
       List<SchemaStep> steps,
-      UnaryOperator<Connection> decorate) {
+      UnaryOperator<Connection> decorate,
+      Runnable guard) {
+    /** A setting in which every thread may wait. */
+    Setting(
+        String device,
+        LongSupplier random,
+        List<SchemaStep> steps,
+        UnaryOperator<Connection> decorate) {
+      this(device, random, steps, decorate, () -> {});
+    }
+
     /** The setting of the program itself. */
     public static Setting of(String device, LongSupplier random) {
-      return new Setting(device, random, SchemaStep.all(), UnaryOperator.identity());
+      return of(device, random, () -> {});
+    }
+
+    /** The same with a guard. */
+    public static Setting of(String device, LongSupplier random, Runnable guard) {
+      return new Setting(device, random, SchemaStep.all(), UnaryOperator.identity(), guard);
     }
 
     int newest() {
@@ -115,6 +131,7 @@ public final class Database implements AutoCloseable {
    * @param day the day of a copy that may have to be laid
    */
   public static Database open(Path folder, Mode mode, LocalDate day, Setting setting) {
+    setting.guard().run();
     if (!isIn(folder)) {
       throw new RecordException(
           Kind.MISSING,
@@ -247,6 +264,7 @@ public final class Database implements AutoCloseable {
   }
 
   <R> R read(Work<R> work) {
+    setting.guard().run();
     try {
       return work.in(new Tx(connection));
     } catch (SQLException e) {
@@ -306,6 +324,7 @@ public final class Database implements AutoCloseable {
 
   @Override
   public void close() {
+    setting.guard().run();
     try {
       connection.close();
     } catch (SQLException e) {

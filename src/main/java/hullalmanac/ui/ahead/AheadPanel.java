@@ -6,8 +6,6 @@ import hullalmanac.present.ahead.AheadState;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.List;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
@@ -61,13 +59,6 @@ public final class AheadPanel extends JPanel {
             page, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(null);
     add(scroll);
-    addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            resized();
-          }
-        });
     presenter.onChange(this::render);
   }
 
@@ -79,13 +70,15 @@ public final class AheadPanel extends JPanel {
     page.add(beside, narrow ? "span 2, growx" : "growx, aligny top");
   }
 
-  private void resized() {
+  @Override
+  public void doLayout() {
     boolean nowNarrow = getWidth() < UIScale.scale(NARROW_UNDER);
     if (nowNarrow != narrow) {
       narrow = nowNarrow;
       arrange();
       render(shown);
     }
+    super.doLayout();
   }
 
   private void render(AheadState state) {

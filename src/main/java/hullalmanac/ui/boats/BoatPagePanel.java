@@ -3,6 +3,7 @@ package hullalmanac.ui.boats;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Card;
+import hullalmanac.ui.widget.CardRow;
 import hullalmanac.ui.widget.ChartBox;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
@@ -57,11 +58,7 @@ final class BoatPagePanel {
   }
 
   private static JPanel reasons(BoatPage page) {
-    JPanel cards =
-        new JPanel(
-            new MigLayout(
-                "insets 0, fillx, gap 12 12, wrap 4", "[grow, fill, sg c, 140::]", "[fill]"));
-    cards.setOpaque(false);
+    CardRow cards = new CardRow();
     int n = 1;
     for (BoatPage.ReasonCard reason : page.reasons()) {
       Card card =
@@ -72,7 +69,7 @@ final class BoatPagePanel {
       JLabel date = Labels.strong(reason.date());
       date.setHorizontalAlignment(JLabel.RIGHT);
       card.add(date);
-      cards.add(card, "wmin 120");
+      cards.addCard(card);
     }
     return cards;
   }

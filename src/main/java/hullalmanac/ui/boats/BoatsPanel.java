@@ -1,5 +1,6 @@
 package hullalmanac.ui.boats;
 
+import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.boats.BoatsState;
@@ -9,12 +10,11 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.event.ActionEvent;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -44,7 +44,10 @@ public final class BoatsPanel extends JPanel {
       new JPanel(
           new MigLayout("insets 16 12 8 12, fill, wrap 1", "[grow, fill]", "[][][grow, fill]"));
   private transient Optional<BoatPage> shown = Optional.empty();
+  private final JButton all = new JButton("All boats");
+  private final JPanel fold = new JPanel(new MigLayout("insets 12 24 0 24"));
   private boolean updating;
+  private boolean choosing;
 
   public BoatsPanel(BoatsPresenter presenter) {
     super(new BorderLayout());
@@ -53,14 +56,35 @@ public final class BoatsPanel extends JPanel {
     page.setBorder(null);
     add(left, BorderLayout.WEST);
     add(page);
-    addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            left.setVisible(getWidth() >= FOLDS_UNDER * Theme.zoom() / 1.2);
-          }
-        });
+    all.addActionListener(e -> startFinding());
+    all.setName("all boats");
+    fold.add(all, "hmin 32");
+    add(fold, BorderLayout.NORTH);
     presenter.onChange(this::render);
+  }
+
+  /** Where there is no room for both, the list folds away and comes instead of the page. */
+  @Override
+  public void doLayout() {
+    boolean room = getWidth() >= UIScale.scale(FOLDS_UNDER);
+    boolean listOnly = !room && (choosing || shown.isEmpty());
+    left.setVisible(room || listOnly);
+    page.setVisible(!listOnly);
+    fold.setVisible(!room && !listOnly);
+    BorderLayout sides = (BorderLayout) getLayout();
+    if (listOnly != (sides.getConstraints(left) == BorderLayout.CENTER)) {
+      sides.removeLayoutComponent(left);
+      sides.removeLayoutComponent(page);
+      sides.addLayoutComponent(left, listOnly ? BorderLayout.CENTER : BorderLayout.WEST);
+      sides.addLayoutComponent(page, listOnly ? BorderLayout.EAST : BorderLayout.CENTER);
+    }
+    super.doLayout();
+  }
+
+  private void choosing(boolean now) {
+    choosing = now;
+    revalidate();
+    repaint();
   }
 
   private void buildList() {
@@ -86,6 +110,7 @@ public final class BoatsPanel extends JPanel {
     list.addListSelectionListener(
         e -> {
           if (!updating && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
+            choosing(false);
             presenter.choose(list.getSelectedValue().boat());
           }
         });
@@ -136,6 +161,8 @@ public final class BoatsPanel extends JPanel {
 
   /** Puts the cursor where one types what to find. */
   public void startFinding() {
+    choosing(true);
+    doLayout();
     find.requestFocusInWindow();
     find.selectAll();
   }
@@ -198,7 +225,7 @@ public final class BoatsPanel extends JPanel {
     @Override
     public Dimension getPreferredSize() {
       Dimension size = super.getPreferredSize();
-      return new Dimension(com.formdev.flatlaf.util.UIScale.scale(230), size.height);
+      return new Dimension(UIScale.scale(230), size.height);
     }
 
     @Override

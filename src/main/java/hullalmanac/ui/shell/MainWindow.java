@@ -3,51 +3,36 @@ package hullalmanac.ui.shell;
 import com.formdev.flatlaf.extras.FlatSVGUtils;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
-import hullalmanac.present.shell.ShellState;
-import hullalmanac.present.shell.WindowMemory;
-import hullalmanac.ui.ahead.AheadPanel;
-import hullalmanac.ui.boats.BoatsPanel;
+import hullalmanac.present.shell.WindowLook;
 import hullalmanac.ui.theme.Theme;
-import java.awt.BorderLayout;
-import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JFrame;
-import javax.swing.JPanel;
 import javax.swing.WindowConstants;
 
 /** The one window: rail, places, status line. To be made on the event thread. */
 public final class MainWindow {
   private final JFrame frame = new JFrame("Hull Almanac");
   private final ShellPresenter presenter;
-  private final WindowMemory memory;
-  private final Rail rail;
-  private final StatusLine status;
-  private final CardLayout cards = new CardLayout();
-  private final JPanel places = new JPanel(cards);
-  private final BoatsPanel boats;
+  private final ShellPanel content;
+  private WindowLook left;
 
   /**
    * Builds the window; {@link Theme#start} comes first.
    *
-   * @param closed called when the window has been closed
+   * @param look how it was left the last time
+   * @param closed called with how it is left, when it has been closed
    */
-  public MainWindow(ShellPresenter presenter, WindowMemory memory, Runnable closed) {
+  public MainWindow(
+      ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
-    this.memory = memory;
-    this.rail = new Rail(presenter::go);
-    this.status = new StatusLine(this::toggleDark);
-    this.boats = new BoatsPanel(presenter.boats());
-    places.add(new AheadPanel(presenter.ahead()), Place.AHEAD.name());
-    places.add(boats, Place.BOATS.name());
-    JPanel content = new JPanel(new BorderLayout());
-    content.add(rail, BorderLayout.WEST);
-    content.add(places);
-    content.add(status, BorderLayout.SOUTH);
+    this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
     frame.setIconImages(FlatSVGUtils.createWindowIconImages("/hullalmanac/ui/icons/program.svg"));
     frame.setMinimumSize(new Dimension(760, 520));
@@ -56,24 +41,23 @@ public final class MainWindow {
         new WindowAdapter() {
           @Override
           public void windowClosing(WindowEvent e) {
-            keepLook();
+            left = look();
           }
 
           @Override
           public void windowClosed(WindowEvent e) {
-            closed.run();
+            closed.accept(left);
           }
         });
     new Keys(frame.getRootPane(), presenter, this::find, this::toggleDark).bind();
-    place();
-    presenter.onChange(this::render);
+    place(look);
+    left = look();
   }
 
   /** Shows the window and has the record read. */
   public void open() {
     frame.setVisible(true);
-    places.setFocusable(true);
-    places.requestFocusInWindow();
+    content.takeFocus();
     presenter.load();
   }
 
@@ -93,33 +77,25 @@ public final class MainWindow {
 
   private void find() {
     presenter.go(Place.BOATS);
-    boats.startFinding();
+    content.startFinding();
   }
 
   private void toggleDark() {
     Theme.change(!Theme.isDark());
   }
 
-  private void render(ShellState state) {
-    rail.show(state.place());
-    cards.show(places, state.place().name());
-    status.show(state);
-  }
-
-  private void place() {
+  private void place(Optional<WindowLook> before) {
     frame.setBounds(centred());
-    memory
-        .recall()
-        .ifPresent(
-            look -> {
-              Rectangle wanted = new Rectangle(look.x(), look.y(), look.width(), look.height());
-              if (onScreen(wanted)) {
-                frame.setBounds(wanted);
-              }
-              if (look.maximised()) {
-                frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
-              }
-            });
+    before.ifPresent(
+        look -> {
+          Rectangle wanted = new Rectangle(look.x(), look.y(), look.width(), look.height());
+          if (onScreen(wanted)) {
+            frame.setBounds(wanted);
+          }
+          if (look.maximised()) {
+            frame.setExtendedState(JFrame.MAXIMIZED_BOTH);
+          }
+        });
   }
 
   private static Rectangle centred() {
@@ -144,17 +120,10 @@ public final class MainWindow {
     return false;
   }
 
-  private void keepLook() {
+  private WindowLook look() {
     boolean maximised = (frame.getExtendedState() & JFrame.MAXIMIZED_BOTH) == JFrame.MAXIMIZED_BOTH;
     Rectangle bounds = maximised ? centred() : frame.getBounds();
-    memory.keep(
-        new WindowMemory.Look(
-            bounds.x,
-            bounds.y,
-            bounds.width,
-            bounds.height,
-            maximised,
-            Theme.isDark(),
-            Theme.zoom()));
+    return new WindowLook(
+        bounds.x, bounds.y, bounds.width, bounds.height, maximised, Theme.isDark(), Theme.zoom());
   }
 }

@@ -45,7 +45,17 @@ public final class SwingTaskRunner implements TaskRunner, AutoCloseable {
     }
   }
 
-  /** Takes no more work, lets the record's lane finish what it has, and lets go. */
+  /**
+   * Takes no more work; once the record's lane has finished what it has, does one last thing on it.
+   * Does not wait.
+   */
+  public void close(Runnable last) {
+    computing.shutdownNow();
+    database.execute(last);
+    database.shutdown();
+  }
+
+  /** Takes no more work, and waits until the record's lane has finished what it has. */
   @Override
   public void close() {
     computing.shutdownNow();

@@ -3,7 +3,6 @@ package hullalmanac.ui.shots;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.present.shell.ShellPresenter;
-import hullalmanac.present.shell.WindowMemory;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.shell.MainWindow;
@@ -14,6 +13,7 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
@@ -55,7 +55,7 @@ final class Screenshots {
     SwingUtilities.invokeAndWait(
         () -> {
           Theme.start(dark, zoom);
-          window[0] = new MainWindow(presenter, WindowMemory.none(), () -> {});
+          window[0] = new MainWindow(presenter, Optional.empty(), look -> {});
           window[0].frame().setSize(WIDTH, HEIGHT);
           window[0].open();
         });

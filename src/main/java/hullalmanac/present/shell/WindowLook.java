@@ -1,0 +1,11 @@
+package hullalmanac.present.shell;
+
+/**
+ * Where the window stood and how it looked.
+ *
+ * @param x left edge, in the screen's units, when not maximised
+ * @param dark whether it was dark
+ * @param zoom 0.8 to 2.0
+ */
+public record WindowLook(
+    int x, int y, int width, int height, boolean maximised, boolean dark, float zoom) {}

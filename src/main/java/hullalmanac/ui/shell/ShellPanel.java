@@ -1,0 +1,58 @@
+package hullalmanac.ui.shell;
+
+import hullalmanac.present.shell.Place;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.shell.ShellState;
+import hullalmanac.ui.ahead.AheadPanel;
+import hullalmanac.ui.boats.BoatsPanel;
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import javax.swing.JPanel;
+
+/** All that is inside the window: rail, places, status line. */
+final class ShellPanel extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final Rail rail;
+  private final StatusLine status;
+  private final CardLayout cards = new CardLayout();
+  private final JPanel places = new JPanel(cards);
+  private final BoatsPanel boats;
+
+  /**
+   * @param toggleDark changes between light and dark
+   */
+  ShellPanel(ShellPresenter presenter, Runnable toggleDark) {
+    super(new BorderLayout());
+    rail = new Rail(presenter::go);
+    status = new StatusLine(toggleDark);
+    boats = new BoatsPanel(presenter.boats());
+    place(Place.AHEAD, new AheadPanel(presenter.ahead()));
+    place(Place.BOATS, boats);
+    add(rail, BorderLayout.WEST);
+    add(places);
+    add(status, BorderLayout.SOUTH);
+    presenter.onChange(this::render);
+  }
+
+  private void place(Place place, JPanel panel) {
+    panel.setName("place " + place.name());
+    places.add(panel, place.name());
+  }
+
+  /** Lets the keys of the window work from the start. */
+  void takeFocus() {
+    places.setFocusable(true);
+    places.requestFocusInWindow();
+  }
+
+  void startFinding() {
+    boats.startFinding();
+  }
+
+  private void render(ShellState state) {
+    rail.show(state.place());
+    cards.show(places, state.place().name());
+    status.show(state);
+  }
+}

@@ -1,0 +1,154 @@
+package hullalmanac.ui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.present.shell.Place;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.service.FleetService;
+import hullalmanac.service.RecordService;
+import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.ScrollColumn;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Paints every place in both themes and three zooms, and looks at what was painted. */
+class PanelsPaintTest {
+  private static RecordService record;
+  private static ShellPresenter presenter;
+
+  @BeforeAll
+  static void openSample() {
+    record =
+        RecordService.openReadOnly(
+            Path.of("sample-db/record"),
+            new RecordService.Surroundings(Clock.systemUTC(), new Random(1)::nextLong, "desk", 1));
+    presenter = new ShellPresenter(FleetService.of(record), new InlineTaskRunner());
+    presenter.load();
+  }
+
+  @AfterAll
+  static void close() throws Exception {
+    record.close();
+    SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
+  }
+
+  static Stream<Arguments> looks() {
+    return Stream.of(false, true)
+        .flatMap(dark -> Stream.of(1f, 1.5f, 2f).map(zoom -> Arguments.of(dark, zoom)));
+  }
+
+  private static Painted paint(boolean dark, float zoom, Place place) throws Exception {
+    AtomicReference<Painted> painted = new AtomicReference<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(dark, zoom);
+          ShellPanel panel = new ShellPanel(presenter, () -> {});
+          presenter.go(place);
+          painted.set(new Painted(panel, 1280, 800));
+        });
+    return painted.get();
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsEveryPlaceWhole(boolean dark, float zoom) throws Exception {
+    for (Place place : Place.values()) {
+      Painted painted = paint(dark, zoom, place);
+      assertThat(painted.faults()).as(place + " at " + zoom).isEmpty();
+      assertThat(painted.textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsABoatsPageWholeFromTopToBottom(boolean dark, float zoom) throws Exception {
+    AtomicReference<Painted> painted = new AtomicReference<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(dark, zoom);
+          ShellPanel panel = new ShellPanel(presenter, () -> {});
+          presenter.go(Place.BOATS);
+          new Painted(panel, 1280, 800);
+          JComponent page = page(panel);
+          int width = page.getWidth();
+          page.getParent().remove(page);
+          new Painted(page, width, 4000);
+          painted.set(new Painted(page, width, page.getPreferredSize().height));
+        });
+    assertThat(painted.get().faults()).isEmpty();
+    assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+  }
+
+  /** The scrolled page of the boat that is shown. */
+  private static JComponent page(Container in) {
+    for (Component c : in.getComponents()) {
+      if (c.isVisible() && c instanceof JViewport v && v.getView() instanceof ScrollColumn column) {
+        return column;
+      }
+      JComponent inner = c.isVisible() && c instanceof Container deeper ? page(deeper) : null;
+      if (inner != null) {
+        return inner;
+      }
+    }
+    return null;
+  }
+
+  /** The check itself, on a panel that has each fault once. */
+  @Test
+  void seesEachFault() throws Exception {
+    AtomicReference<Painted> painted = new AtomicReference<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          JPanel broken = new JPanel(null);
+          broken.add(at(new JLabel("A text that is cut"), 0, 0, 30, 20));
+          JLabel grey = new JLabel("Grey on grey");
+          grey.setForeground(new Color(0xdddddd));
+          broken.add(at(grey, 0, 30, 200, 20));
+          broken.add(at(new JLabel("Out"), 280, 60, 60, 20));
+          JButton small = new JButton(" ");
+          small.getAccessibleContext().setAccessibleName("");
+          broken.add(at(small, 0, 90, 60, 20));
+          painted.set(new Painted(broken, 300, 200));
+        });
+    assertThat(String.join("\n", painted.get().faults()))
+        .contains("\"A text that is cut\" is cut")
+        .contains("\"Grey on grey\" has contrast")
+        .contains("\"Out\" reaches out of its parent")
+        .contains("is only 20 px high")
+        .contains("has no accessible name");
+  }
+
+  /** W3C, WCAG 2.2: black on white is 21:1; #767676 on white is the lightest grey that passes. */
+  @Test
+  void reckonsContrastAsTheStandardDoes() {
+    assertThat(Painted.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
+    assertThat(Painted.ratio(new Color(0x767676), Color.WHITE)).isBetween(4.5, 4.55);
+    assertThat(Painted.ratio(new Color(0x777777), Color.WHITE)).isLessThan(4.5);
+  }
+
+  private static JComponent at(JComponent c, int x, int y, int width, int height) {
+    c.setBounds(x, y, width, height);
+    return c;
+  }
+}

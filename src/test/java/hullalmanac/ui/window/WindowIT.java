@@ -1,0 +1,243 @@
+package hullalmanac.ui.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hullalmanac.present.shell.Place;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.shell.WindowLook;
+import hullalmanac.service.FleetService;
+import hullalmanac.service.RecordService;
+import hullalmanac.service.SampleService;
+import hullalmanac.ui.shell.MainWindow;
+import hullalmanac.ui.task.SwingTaskRunner;
+import hullalmanac.ui.theme.Theme;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.EventQueue;
+import java.awt.Robot;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.JList;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The real window on a copy of the sample, used by real keys. */
+@NeedsDisplay
+class WindowIT {
+  private static final int PATIENCE_MS = 20_000;
+
+  @TempDir Path home;
+  private final AtomicReference<WindowLook> left = new AtomicReference<>();
+  private RecordService record;
+  private SwingTaskRunner tasks;
+  private ShellPresenter presenter;
+  private MainWindow window;
+  private Robot robot;
+  private FilesOnEventThread files;
+
+  private static void refuseEventThread() {
+    if (EventQueue.isDispatchThread()) {
+      throw new IllegalStateException("the record is touched on the event thread");
+    }
+  }
+
+  @BeforeEach
+  void open() throws Exception {
+    Path folder = home.resolve("sample");
+    SampleService.write(folder);
+    record =
+        RecordService.open(
+            folder,
+            new RecordService.Surroundings(
+                Clock.systemUTC(),
+                new Random(1)::nextLong,
+                "desk",
+                1,
+                WindowIT::refuseEventThread));
+    tasks = new SwingTaskRunner();
+    presenter = new ShellPresenter(FleetService.of(record), tasks);
+    robot = new Robot();
+    robot.setAutoDelay(20);
+    files = new FilesOnEventThread();
+    onEventThread(
+        () -> {
+          Theme.start(false, 1f);
+          window = new MainWindow(presenter, Optional.empty(), left::set);
+          window.open();
+          return null;
+        });
+    await(() -> texts().contains("boats are due within ten weeks"));
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    onEventThread(
+        () -> {
+          window.frame().dispose();
+          return null;
+        });
+    tasks.close();
+    record.close();
+    files.close();
+  }
+
+  @Test
+  void findsABoatAndGoesBackByKeysAloneWithoutTouchingAFile() throws Exception {
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
+    await(() -> place() == Place.BOATS);
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    type("siskin");
+    await(() -> listed() == 1);
+    press(KeyEvent.VK_DOWN);
+    await(() -> texts().contains("The label says 12 months"));
+    press(KeyEvent.VK_ALT, KeyEvent.VK_LEFT);
+    await(() -> place() == Place.AHEAD);
+    press(KeyEvent.VK_ALT, KeyEvent.VK_RIGHT);
+    await(() -> place() == Place.BOATS);
+    assertThat(files.touched()).isEmpty();
+  }
+
+  @Test
+  void growsAndShrinksAndTurnsDark() throws Exception {
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_EQUALS);
+    await(() -> Theme.zoom() > 1f);
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_0);
+    await(() -> Theme.zoom() == 1f);
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_D);
+    await(Theme::isDark);
+  }
+
+  @Test
+  void saysOnClosingHowItWasLeft() throws Exception {
+    onEventThread(
+        () -> {
+          window.frame().setBounds(40, 30, 1000, 700);
+          return null;
+        });
+    robot.waitForIdle();
+    onEventThread(
+        () -> {
+          window
+              .frame()
+              .dispatchEvent(
+                  new java.awt.event.WindowEvent(
+                      window.frame(), java.awt.event.WindowEvent.WINDOW_CLOSING));
+          return null;
+        });
+    await(() -> left.get() != null);
+    assertThat(left.get().width()).isEqualTo(1000);
+    assertThat(left.get().height()).isEqualTo(700);
+  }
+
+  /** The watchdogs themselves: each must see what it watches for. */
+  @Test
+  void seesAFileAndTheRecordTouchedOnTheEventThread() throws Exception {
+    Path note = home.resolve("note.txt");
+    onEventThread(() -> Files.writeString(note, "touched"));
+    assertThat(files.touched()).contains(note.toString());
+    assertThatThrownBy(
+            () ->
+                onEventThread(
+                    () ->
+                        RecordService.openReadOnly(
+                            record.folder(),
+                            new RecordService.Surroundings(
+                                Clock.systemUTC(),
+                                () -> 1,
+                                "desk",
+                                1,
+                                WindowIT::refuseEventThread))))
+        .hasRootCauseMessage("the record is touched on the event thread");
+  }
+
+  private Place place() throws Exception {
+    return onEventThread(
+        () ->
+            Arrays.stream(Place.values())
+                .filter(
+                    p -> {
+                      Component c = named(window.frame(), "place " + p.name());
+                      return c != null && c.isShowing();
+                    })
+                .findFirst()
+                .orElse(null));
+  }
+
+  private int listed() throws Exception {
+    return onEventThread(() -> ((JList<?>) named(window.frame(), "boats")).getModel().getSize());
+  }
+
+  private static Component named(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      if (name.equals(c.getName())) {
+        return c;
+      }
+      Component deeper = c instanceof Container inner ? named(inner, name) : null;
+      if (deeper != null) {
+        return deeper;
+      }
+    }
+    return null;
+  }
+
+  /** All running text on the window. */
+  private String texts() throws Exception {
+    return onEventThread(
+        () -> {
+          StringBuilder all = new StringBuilder();
+          collect(window.frame(), all);
+          return all.toString();
+        });
+  }
+
+  private static void collect(Container in, StringBuilder all) {
+    for (Component c : in.getComponents()) {
+      if (c instanceof JTextArea area && area.isShowing()) {
+        all.append(area.getText()).append('\n');
+      }
+      if (c instanceof Container inner) {
+        collect(inner, all);
+      }
+    }
+  }
+
+  private void type(String text) {
+    text.chars().forEach(c -> press(KeyEvent.getExtendedKeyCodeForChar(c)));
+  }
+
+  private void press(int... keys) {
+    for (int key : keys) {
+      robot.keyPress(key);
+    }
+    for (int i = keys.length - 1; i >= 0; i--) {
+      robot.keyRelease(keys[i]);
+    }
+  }
+
+  private static <T> T onEventThread(Callable<T> work) throws Exception {
+    FutureTask<T> task = new FutureTask<>(work);
+    SwingUtilities.invokeAndWait(task);
+    return task.get();
+  }
+
+  private static void await(Callable<Boolean> met) throws Exception {
+    long until = System.nanoTime() + PATIENCE_MS * 1_000_000L;
+    while (!met.call()) {
+      assertThat(System.nanoTime()).as("what was waited for came in time").isLessThan(until);
+      Thread.sleep(50);
+    }
+  }
+}
