@@ -14,9 +14,13 @@ import java.awt.geom.Path2D;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYLineAnnotation;
+import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
@@ -44,6 +48,7 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 public final class HistoryChart {
   private static final int GLOSS_WEIGHT = 22;
   private static final int PLAIN_WEIGHT = 11;
+  private static final double UNDER_NAMES = 0.62;
   private static final BasicStroke HAIR = new BasicStroke(1f);
   private static final BasicStroke FIRM = new BasicStroke(1.5f);
   private static final BasicStroke DASHED =
@@ -166,7 +171,7 @@ public final class HistoryChart {
     }
     NumberAxis axis = new NumberAxis();
     double bottom = Math.floor((low - 4) / 5) * 5;
-    axis.setRange(Math.max(0, bottom), Math.ceil((high + 2) / 5) * 5);
+    axis.setRange(Math.max(0, bottom), Math.ceil((high + 8) / 5) * 5);
     axis.setTickUnit(new NumberTickUnit(10));
     axis.setTickLabelFont(colours.font());
     axis.setTickLabelPaint(colours.quiet());
@@ -290,7 +295,7 @@ public final class HistoryChart {
       IntervalMarker ashore =
           new IntervalMarker(millis(span.from()), millis(span.until()), colours.shade());
       ashore.setAlpha(1f);
-      if (first && span.equals(timeline.layUps().get(0))) {
+      if (first && span.equals(timeline.layUps().get(timeline.layUps().size() - 1))) {
         ashore.setLabel("ashore");
         ashore.setLabelFont(colours.font());
         ashore.setLabelPaint(colours.quiet());
@@ -303,35 +308,44 @@ public final class HistoryChart {
     lane.likely()
         .filter(span -> !span.until().isBefore(timeline.today()))
         .ifPresent(span -> plot.addDomainMarker(window(span), Layer.BACKGROUND));
-    for (BoatTimeline.CoatMark coat : lane.coats()) {
-      plot.addDomainMarker(
-          line(
-              coat.day(),
-              coat.topper() ? "+ " + coat.product() : coat.product(),
-              colours.text(),
-              FIRM,
-              true));
-    }
-    ValueMarker today = line(timeline.today(), first ? "today" : "", colours.text(), HAIR, false);
-    today.setLabelAnchor(RectangleAnchor.BOTTOM_LEFT);
-    today.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+    coats(plot, lane);
+    ValueMarker today = line(timeline.today(), first ? "today" : "", colours.text(), HAIR);
+    today.setLabelAnchor(RectangleAnchor.BOTTOM_RIGHT);
+    today.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
     plot.addDomainMarker(today);
     lane.renewBy()
         .filter(d -> !d.isAfter(timeline.until()) && !d.isBefore(timeline.from()))
-        .ifPresent(
-            d -> {
-              ValueMarker by =
-                  line(
-                      d,
-                      d.isBefore(timeline.today()) ? "" : "by " + DAY.format(d),
-                      colours.accent(),
-                      DASHED,
-                      true);
-              by.setLabelFont(colours.font().deriveFont(Font.BOLD));
-              by.setLabelAnchor(RectangleAnchor.BOTTOM_RIGHT);
-              by.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
-              plot.addDomainMarker(by);
-            });
+        .ifPresent(d -> renewBy(plot, d));
+  }
+
+  private void coats(XYPlot plot, Lane lane) {
+    List<BoatTimeline.CoatMark> coats =
+        lane.coats().stream().sorted(Comparator.comparing(BoatTimeline.CoatMark::day)).toList();
+    for (int i = 0; i < coats.size(); i++) {
+      BoatTimeline.CoatMark coat = coats.get(i);
+      plot.addDomainMarker(line(coat.day(), "", colours.text(), FIRM));
+      double until = millis(i + 1 < coats.size() ? coats.get(i + 1).day() : timeline.until());
+      plot.addAnnotation(
+          new CoatName(
+              coat.topper() ? "+ " + coat.product() : coat.product(),
+              millis(coat.day()),
+              until,
+              colours.font(),
+              colours.text()));
+    }
+  }
+
+  /** A dashed line that stays under the coats' names. */
+  private void renewBy(XYPlot plot, LocalDate day) {
+    double x = millis(day);
+    plot.addAnnotation(new XYLineAnnotation(x, 0, x, UNDER_NAMES, DASHED, colours.accent()));
+    if (!day.isBefore(timeline.today())) {
+      XYTextAnnotation by = new XYTextAnnotation(" by " + DAY.format(day), x, 0.04);
+      by.setFont(colours.font().deriveFont(Font.BOLD));
+      by.setPaint(colours.accent());
+      by.setTextAnchor(TextAnchor.BOTTOM_LEFT);
+      plot.addAnnotation(by);
+    }
   }
 
   private IntervalMarker window(BoatTimeline.Span span) {
@@ -342,8 +356,7 @@ public final class HistoryChart {
     return marker;
   }
 
-  private ValueMarker line(
-      LocalDate day, String label, Color colour, BasicStroke stroke, boolean right) {
+  private ValueMarker line(LocalDate day, String label, Color colour, BasicStroke stroke) {
     ValueMarker marker = new ValueMarker(millis(day), colour, stroke);
     marker.setAlpha(1f);
     if (!label.isEmpty()) {
@@ -351,8 +364,6 @@ public final class HistoryChart {
       marker.setLabelFont(colours.font());
       marker.setLabelPaint(colour);
       marker.setLabelBackgroundColor(new Color(0, true));
-      marker.setLabelAnchor(right ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);
-      marker.setLabelTextAnchor(right ? TextAnchor.TOP_LEFT : TextAnchor.TOP_RIGHT);
     }
     return marker;
   }

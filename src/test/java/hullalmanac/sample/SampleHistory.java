@@ -76,8 +76,12 @@ final class SampleHistory {
   private void season(Boat boat, int i, int year) {
     LocalDate day = LocalDate.of(year, 4, 1).plusDays(d.between(-8, 44));
     if (year == 2026) {
+      LocalDate spring = LocalDate.of(2026, 3, 20).plusDays(d.between(0, 38));
       if (i % 2 == 0) {
-        protect(boat, i, LocalDate.of(2026, 3, 20).plusDays(d.between(0, 38)));
+        protect(boat, i, spring);
+      }
+      if (i % 3 == 0) {
+        look(boat, i % 2 == 0 ? spring.plusDays(d.between(9, 13)) : spring, VisitWhy.PLAN, year);
       }
       return;
     }
@@ -89,7 +93,11 @@ final class SampleHistory {
       look(boat, LocalDate.of(year, 8, 1).plusDays(d.between(0, 60)), VisitWhy.PLAN, year);
     }
     if ((i % 4 == 3 || i % 8 == 5) && year == 2025) {
-      protect(boat, i, LocalDate.of(2025, 9, 20).plusDays(d.between(0, 30)));
+      LocalDate autumn = LocalDate.of(2025, 9, 20).plusDays(d.between(0, 30));
+      protect(boat, i, autumn);
+      if (i % 3 == 0) {
+        look(boat, autumn.plusDays(10), VisitWhy.PLAN, year);
+      }
     }
     if (i % 10 == 1 && year == 2025) {
       for (int month = 6; month <= 8; month++) {

@@ -22,7 +22,7 @@ final class RowCard extends Card {
     return new MigLayout(
         "insets 12 16 12 16, fillx, gap 4 2",
         "[130!]16[180:300,grow]16[150:220:260]16[90!]",
-        "[][]");
+        "[][grow, top]");
   }
 
   private static MigLayout narrow() {
@@ -52,7 +52,7 @@ final class RowCard extends Card {
       add(chances, "spany 2, growx, aligny center");
       add(button, "spany 2, aligny center, hmin 32, wrap");
       add(Labels.quiet(row.harbour()), "aligny top");
-      add(detail, "growx, wmin 60");
+      add(detail, "growx, wmin 60, aligny top");
     }
   }
 

@@ -48,7 +48,10 @@ final class Screenshots {
                 Clock.systemUTC(), new Random(1)::nextLong, "pictures", 1));
     Almanac almanac = open.almanac();
     Boat boat =
-        almanac.boats().stream().filter(b -> b.name().equals("Siskin")).findFirst().orElseThrow();
+        almanac.boats().stream()
+            .filter(b -> b.name().equals("Black Guillemot"))
+            .findFirst()
+            .orElseThrow();
     SwingTaskRunner tasks = new SwingTaskRunner();
     ShellPresenter presenter = new ShellPresenter(FleetService.of(open), tasks);
     MainWindow[] window = new MainWindow[1];
