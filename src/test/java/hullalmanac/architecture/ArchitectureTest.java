@@ -9,6 +9,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaConstructorCall;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.JavaModifier;
@@ -16,6 +17,9 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -100,6 +104,54 @@ class ArchitectureTest {
                           "arrays of plain values", JavaClass::isPrimitive)))
           .because(
               "what is reckoned must be repeatable anywhere: no files, clock, network, threads or toolkits");
+
+  /** What each layer may use from outside: a row of the table in DEVELOPERS.md. */
+  private static final Map<String, List<String>> OUTSIDE =
+      Map.of(
+          "chart", List.of("java.awt..", "org.jfree.."),
+          "store",
+              List.of("java.sql..", "org.sqlite..", "java.io..", "java.nio..", "java.security.."),
+          "exchange", List.of("java.io..", "java.nio..", "java.security..", "de.siegmar.fastcsv.."),
+          "service", List.of("java.io..", "java.nio..", "java.security.."),
+          "present", List.of(),
+          "ui",
+              List.of(
+                  "java.awt..",
+                  "javax.swing..",
+                  "javax.accessibility..",
+                  "com.formdev.flatlaf..",
+                  "net.miginfocom..",
+                  "org.jfree.."),
+          "cli", List.of("java.io..", "java.nio..", "picocli.."));
+
+  @ArchTest
+  static void eachLayerUsesWhatItsRowAllows(JavaClasses program) {
+    OUTSIDE.forEach(
+        (layer, allowed) -> {
+          List<String> all = new ArrayList<>(allowed);
+          all.addAll(
+              List.of(
+                  "hullalmanac..",
+                  "java.lang..",
+                  "java.util..",
+                  "java.math..",
+                  "java.time..",
+                  "java.text.."));
+          noClasses()
+              .that()
+              .resideInAPackage("hullalmanac." + layer + "..")
+              .should()
+              .dependOnClassesThat(
+                  DescribedPredicate.not(
+                      resideInAnyPackage(all.toArray(String[]::new))
+                          .or(
+                              DescribedPredicate.describe(
+                                  "plain values and their arrays",
+                                  c -> c.isPrimitive() || c.isArray()))))
+              .because("every dependency of a layer is one more thing to know before changing it")
+              .check(program);
+        });
+  }
 
   @ArchTest
   static final ArchRule coreLevelsAreOrdered =
