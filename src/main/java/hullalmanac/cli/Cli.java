@@ -30,7 +30,8 @@ public final class Cli {
         new CommandLine(new ReckonCommand())
             .addSubcommand(new SunCommand())
             .addSubcommand(new DewCommand())
-            .addSubcommand(new HinCommand()));
+            .addSubcommand(new HinCommand())
+            .addSubcommand(new LivesCommand()));
     line.setOut(out);
     line.setErr(err);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

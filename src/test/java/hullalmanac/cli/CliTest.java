@@ -360,4 +360,36 @@ class CliTest {
     assertThat(ran.code()).isEqualTo(1);
     assertThat(files(folder)).containsExactly(Path.of("mine.txt"));
   }
+
+  /** Freireich et al. 1963, 6-MP arm, as in the tests of the fits. */
+  @Test
+  void fitsLivesFromAFile() throws Exception {
+    Path folder =
+        lists(
+            "lives.csv",
+            ("lower,upper 6,6 6,6 6,6 6, 7,7 9, 10,10 10, 11, 13,13 16,16 17, 19, 20, 22,22 23,23"
+                    + " 25, 32, 32, 34, 35,")
+                .split(" "));
+    Ran ran = run("reckon", "lives", folder.resolve("lives.csv").toString());
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out())
+        .contains("21 lives: 9 ends seen, 0 between two times, 12 not seen to end")
+        .contains("log-normal: mu 3.203068", "log-likelihood -40.680156")
+        .contains("shape 1.353735", "scale 33.7652")
+        .contains("Kaplan-Meier", "0.85714286 0.07636035 0.61971796 0.95155175");
+    Ran json = run("reckon", "lives", folder.resolve("lives.csv").toString(), "--format", "json");
+    assertThat(json.out()).startsWith("{\"lives\":21,").contains("\"surviving\":0.857142857142857");
+  }
+
+  @Test
+  void saysWhichLifeCannotBeTaken() throws Exception {
+    Path file = lists("lives.csv", "lower,upper", "6,6", "9,4", ",5", "x,").resolve("lives.csv");
+    Ran ran = run("reckon", "lives", file.toString());
+    assertThat(ran.code()).isEqualTo(1);
+    assertThat(ran.err().lines().toList())
+        .anyMatch(l -> l.startsWith("lives.csv, line 3: a life cannot end at 4.0, before 9.0"))
+        .anyMatch(l -> l.startsWith("lives.csv, line 4, lower: "))
+        .anyMatch(l -> l.startsWith("lives.csv, line 5, lower: "));
+    assertThat(run("reckon", "lives", home.resolve("none.csv").toString()).code()).isEqualTo(1);
+  }
 }
