@@ -1,5 +1,6 @@
 package hullalmanac.core.life;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -45,6 +46,18 @@ final class Lesson {
       share[i] = Math.exp(log.at(i));
     }
     return share;
+  }
+
+  /** What several coats teach together. */
+  static ProductLife.Taught all(List<Lesson> lessons) {
+    return (mu, sigma) -> {
+      LogLife.Row law = LogLife.normal(mu, sigma);
+      double sum = 0;
+      for (Lesson lesson : lessons) {
+        sum += lesson.log(law);
+      }
+      return sum;
+    };
   }
 
   /** ln of the marginal likelihood of a law, given its chances over the cells, times the share. */

@@ -80,16 +80,7 @@ final class ProductLife {
   /** What is known of a product's lives after coats have taught. */
   static ProductLife taught(Product product, List<Lesson> lessons) {
     double muMean = Math.log(LifePractice.DAYS_A_MONTH * LifePractice.expectedMonths(product));
-    return of(
-        muMean,
-        (mu, sigma) -> {
-          LogLife.Row law = LogLife.normal(mu, sigma);
-          double sum = 0;
-          for (Lesson lesson : lessons) {
-            sum += lesson.log(law);
-          }
-          return sum;
-        });
+    return of(muMean, Lesson.all(lessons));
   }
 
   private static ProductLife on(double muMean, int reach, Taught taught) {
