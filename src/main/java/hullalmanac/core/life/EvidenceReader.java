@@ -17,20 +17,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 
 /**
  * Reads the findings of one coat into {@link Evidence}.
  *
- * <p>Good answers of one way of entry are a mixture over whether anyone looked:
+ * <p>The answers of one way of entry are a mixture over whether anyone looked. Who does not look
+ * says "fine", whatever the coat, and hardly ever anything else:
  *
  * <pre>
- *   ℓ = (1 − h) · Π p + h · Π p(ε = 0.45)
+ *   ℓ = (1 − h) · Π p · Π (1 − p) + h · Π 1 · Π 0.02
+ *               good    bare            good  bare
  * </pre>
  *
- * <p>A bare look never makes a date later. A good look never makes one earlier when it is the first
- * of its way of entry; a further one also bears on whether those before it were real, and may take
- * back a day or so of what they gave.
+ * <p>So a good look never makes a date earlier when it is the first of its way of entry, and a bare
+ * one never makes it later. After other looks of the same way of entry a look also bears on whether
+ * those were real: a bare one proves that they were.
  */
 final class EvidenceReader {
   private final Coat coat;
@@ -39,8 +42,8 @@ final class EvidenceReader {
   private final List<Finding> used = new ArrayList<>();
   private final List<Unused> unused = new ArrayList<>();
   private final LogLikelihood log = new LogLikelihood();
-  private final Map<Entered, LogLikelihood> easy = new EnumMap<>(Entered.class);
-  private final Map<Entered, LogLikelihood> easyBlind = new EnumMap<>(Entered.class);
+  private final Map<Entered, LogLikelihood> looked = new EnumMap<>(Entered.class);
+  private final Map<Entered, LogLikelihood> notLooked = new EnumMap<>(Entered.class);
   private double lastGood;
   private LocalDate bareOn;
 
@@ -146,26 +149,35 @@ final class EvidenceReader {
   }
 
   private void good(Entered entered, double dose, double misled) {
-    easy.computeIfAbsent(entered, e -> new LogLikelihood())
-        .add(x -> WaterEvidence.good(x, dose, misled));
-    easyBlind
-        .computeIfAbsent(entered, e -> new LogLikelihood())
-        .add(x -> WaterEvidence.good(x, dose, LifePractice.BLIND));
+    answer(entered, x -> WaterEvidence.good(x, dose, misled), 1);
     lastGood = Math.max(lastGood, dose);
   }
 
   private void bare(Finding f, double dose, double misled) {
     double since = lastGood;
     boolean complaint = why.apply(f) == VisitWhy.COMPLAINT;
-    log.add(
+    answer(
+        f.entered(),
         x ->
             complaint
                 ? WaterEvidence.complaint(x, dose, since, misled)
-                : WaterEvidence.bare(x, dose, misled));
+                : WaterEvidence.bare(x, dose, misled),
+        LifePractice.BARE_UNSEEN);
     boolean clean = f.state() == SurfaceState.WASHED || f.state() == SurfaceState.DECONTAMINATED;
     if (clean && f.seen() instanceof Observation.WaterSeen) {
       bareOn = f.day();
     }
+  }
+
+  /**
+   * Adds an answer.
+   *
+   * @param real its likelihood when somebody looked
+   * @param unseen its likelihood when nobody did, the same for every life
+   */
+  private void answer(Entered entered, DoubleUnaryOperator real, double unseen) {
+    looked.computeIfAbsent(entered, e -> new LogLikelihood()).add(real);
+    notLooked.computeIfAbsent(entered, e -> new LogLikelihood()).add(x -> unseen);
   }
 
   /**
@@ -179,7 +191,7 @@ final class EvidenceReader {
       return;
     }
     if (ending.seen() == EndState.FLAT) {
-      log.add(x -> WaterEvidence.bare(x, dose, misled));
+      answer(Entered.GRID, x -> WaterEvidence.bare(x, dose, misled), LifePractice.BARE_UNSEEN);
     } else {
       good(Entered.GRID, dose, misled);
     }
@@ -193,14 +205,11 @@ final class EvidenceReader {
     return met;
   }
 
-  /**
-   * Sum of all logarithms; easy answers of each way of entry are a mixture over whether they were
-   * real.
-   */
+  /** Sum of all logarithms; the answers of each way of entry are a mixture. */
   private LogLikelihood total() {
-    easy.forEach(
+    looked.forEach(
         (entered, real) ->
-            log.addMixture(LifePractice.notLooked(entered), real, easyBlind.get(entered)));
+            log.addMixture(LifePractice.notLooked(entered), real, notLooked.get(entered)));
     return log;
   }
 }

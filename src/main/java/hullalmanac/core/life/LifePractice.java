@@ -22,13 +22,13 @@ final class LifePractice {
   /** How sharply water tells a living coat from a lapsed one, in ln L. */
   static final double WATER_SHARPNESS = 0.08;
 
-  /** Share of coats whose easy answers were not real, by how they were entered. */
+  /** Share of coats whose answers were not real, by how they were entered. */
   static double notLooked(Entered entered) {
     return entered == Entered.TWO_TOUCH ? 0.5 : 0.1;
   }
 
-  /** Chance of a wrong answer when nobody really looked. */
-  static final double BLIND = 0.45;
+  /** Chance of the answer "bare" when nobody really looked. */
+  static final double BARE_UNSEEN = 0.02;
 
   /** Chance that water misleads, by the state of the surface and whose word it is. */
   static double misled(SurfaceState state, Entered entered) {

