@@ -3,6 +3,7 @@ package hullalmanac.service;
 import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Forecaster;
+import hullalmanac.core.life.ProductLives;
 import hullalmanac.core.record.Almanac;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,17 +14,24 @@ import java.util.List;
  * @param coats every coat in service, in order of the early end
  * @param due the same coats joined by boat where they fall due near each other, in order of the
  *     early end
+ * @param lives what the record says of each product whose coats are forecast from weather
  */
-public record Fleet(Almanac almanac, LocalDate asOf, List<CoatForecast> coats, List<BoatDue> due) {
+public record Fleet(
+    Almanac almanac,
+    LocalDate asOf,
+    List<CoatForecast> coats,
+    List<BoatDue> due,
+    List<ProductLives> lives) {
   public Fleet {
     coats = List.copyOf(coats);
     due = List.copyOf(due);
+    lives = List.copyOf(lives);
   }
 
   /** Forecasts a record as of a day. Pure and possibly long: for the computing lane. */
   public static Fleet of(Almanac almanac, LocalDate asOf) {
     Forecaster forecaster = new Forecaster(almanac, asOf);
     List<CoatForecast> coats = forecaster.inService();
-    return new Fleet(almanac, asOf, coats, forecaster.byBoat(coats));
+    return new Fleet(almanac, asOf, coats, forecaster.byBoat(coats), forecaster.lives());
   }
 }

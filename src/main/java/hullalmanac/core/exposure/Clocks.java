@@ -4,6 +4,7 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Attitude;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
@@ -15,6 +16,7 @@ import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.WashStrength;
+import hullalmanac.core.record.Water;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -99,6 +101,18 @@ public final class Clocks {
     return years.computeIfAbsent(
         new Regime(harbour.id(), sun, constant),
         key -> new YearDose(sun(harbour), sun, constant, practice.leastWear()));
+  }
+
+  /**
+   * Dose of an average day of the year on light upright topsides afloat in salt water at a harbour,
+   * in weekend use.
+   */
+  public double meanDay(Harbour harbour, Cover cover) {
+    double sun = practice.sunShare() * practice.cover(cover, Attitude.UPRIGHT);
+    double constant = (1 - practice.sunShare()) * practice.wetness(Water.SALT);
+    YearDose year = new YearDose(sun(harbour), sun, constant, practice.leastWear());
+    LocalDate newYear = LocalDate.of(from.getYear(), 1, 1);
+    return year.between(newYear, newYear.plusYears(1)) / newYear.lengthOfYear();
   }
 
   private HarbourSun sun(Harbour harbour) {

@@ -9,6 +9,7 @@ import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Finding;
+import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Surface;
@@ -137,7 +138,8 @@ final class CoatReader {
                   new Lives.Taught(
                       coat,
                       new Lesson(evidence.logLikelihood(), evidence.metAt(), share),
-                      seenBare(coat, evidence)));
+                      seenBare(coat, evidence),
+                      evidence.life()));
         }
       }
     }
@@ -155,6 +157,11 @@ final class CoatReader {
         || coat.ending()
             .filter(e -> !e.on().isAfter(asOf) && e.seen() == EndState.FLAT)
             .isPresent();
+  }
+
+  /** Dose of an average day on light topsides at a harbour. */
+  double meanDay(Harbour harbour, Cover cover) {
+    return clocks.meanDay(harbour, cover);
   }
 
   Evidence evidence(Coat coat, CoatClock clock) {

@@ -1,5 +1,6 @@
 package hullalmanac.core.life;
 
+import hullalmanac.core.life.fit.Lifetime;
 import hullalmanac.core.record.Finding;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -17,6 +18,9 @@ import java.util.Optional;
  * @param bareOn last day on which it was seen bare, washed or cleaner, with nothing since that
  *     reopens it
  * @param firstGloss the first gloss reading, where there is one
+ * @param life the life in doses as looks at a clean surface bracket it: ended between the last good
+ *     one and the first bare one; for pictures, not for dates; absent when nobody looked, or when
+ *     it was met in service
  */
 record Evidence(
     LogLikelihood logLikelihood,
@@ -24,7 +28,8 @@ record Evidence(
     List<Finding> used,
     List<Unused> unused,
     Optional<LocalDate> bareOn,
-    Optional<FirstGloss> firstGloss) {
+    Optional<FirstGloss> firstGloss,
+    Optional<Lifetime> life) {
   Evidence {
     used =
         used.stream()

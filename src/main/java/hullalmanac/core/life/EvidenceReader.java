@@ -1,5 +1,6 @@
 package hullalmanac.core.life;
 
+import hullalmanac.core.life.fit.Lifetime;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Entered;
@@ -46,6 +47,8 @@ final class EvidenceReader {
   private final Map<Entered, LogLikelihood> notLooked = new EnumMap<>(Entered.class);
   private double lastGood;
   private LocalDate bareOn;
+  private double seenAlive;
+  private double seenBare = Double.POSITIVE_INFINITY;
 
   private EvidenceReader(Coat coat, CoatClock clock, Function<Finding, VisitWhy> why) {
     this.coat = coat;
@@ -80,7 +83,8 @@ final class EvidenceReader {
         reader.used,
         reader.unused,
         Optional.ofNullable(reader.bareOn),
-        gloss.first());
+        gloss.first(),
+        reader.bracket());
   }
 
   private void readLooks(List<Finding> findings) {
@@ -123,6 +127,10 @@ final class EvidenceReader {
         good(f.entered(), dose, misled);
         if (f.state() == SurfaceState.DECONTAMINATED) {
           bareOn = null;
+          seenBare = Double.POSITIVE_INFINITY;
+        }
+        if (isClean(f) && f.entered() != Entered.TWO_TOUCH) {
+          seenAlive = dose;
         }
       } else {
         bare(f, dose, misled);
@@ -163,10 +171,24 @@ final class EvidenceReader {
                 ? WaterEvidence.complaint(x, dose, since, misled)
                 : WaterEvidence.bare(x, dose, misled),
         LifePractice.BARE_UNSEEN);
-    boolean clean = f.state() == SurfaceState.WASHED || f.state() == SurfaceState.DECONTAMINATED;
-    if (clean && f.seen() instanceof Observation.WaterSeen) {
+    if (isClean(f) && f.seen() instanceof Observation.WaterSeen) {
       bareOn = f.day();
+      seenBare = Math.min(seenBare, dose);
     }
+  }
+
+  private static boolean isClean(Finding f) {
+    return f.state() == SurfaceState.WASHED || f.state() == SurfaceState.DECONTAMINATED;
+  }
+
+  private Optional<Lifetime> bracket() {
+    if (coat.knownFrom().isPresent()) {
+      return Optional.empty();
+    }
+    if (Double.isFinite(seenBare)) {
+      return Optional.of(new Lifetime(seenAlive < seenBare ? seenAlive : 0, seenBare));
+    }
+    return seenAlive > 0 ? Optional.of(Lifetime.over(seenAlive)) : Optional.empty();
   }
 
   /**
@@ -192,8 +214,10 @@ final class EvidenceReader {
     }
     if (ending.seen() == EndState.FLAT) {
       answer(Entered.GRID, x -> WaterEvidence.bare(x, dose, misled), LifePractice.BARE_UNSEEN);
+      seenBare = Math.min(seenBare, dose);
     } else {
       good(Entered.GRID, dose, misled);
+      seenAlive = dose;
     }
   }
 

@@ -5,13 +5,14 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.Cover;
+import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Surface;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,14 +85,26 @@ public final class Forecaster {
   }
 
   /** What the record says of the lives of each product whose coats are forecast from weather. */
-  public Map<Product, LivesSeen> lives() {
-    Map<Product, LivesSeen> seen = new LinkedHashMap<>();
+  public List<ProductLives> lives() {
+    List<ProductLives> all = new ArrayList<>();
     for (Product product : almanac.products()) {
       if (product.kind().coatClass().isPresent()) {
-        seen.put(product, lives.seen(product));
+        LivesSeen seen = lives.seen(product);
+        all.add(new ProductLives(product, seen, places(seen), lives.survival(product)));
       }
     }
-    return seen;
+    return all;
+  }
+
+  private List<ProductLives.Place> places(LivesSeen seen) {
+    List<ProductLives.Place> places = new ArrayList<>();
+    for (Harbour harbour : almanac.harbours()) {
+      for (Cover cover : List.of(Cover.OPEN, Cover.COVERED_SLIP)) {
+        double doseAMonth = LifePractice.DAYS_A_MONTH * reader.meanDay(harbour, cover);
+        places.add(new ProductLives.Place(harbour, cover, seen.middle() / doseAMonth));
+      }
+    }
+    return places;
   }
 
   private CoatForecast forecast(Surface surface, Coat coat) {

@@ -1,5 +1,6 @@
 package hullalmanac.core.life;
 
+import hullalmanac.core.life.fit.Lifetime;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
@@ -17,7 +18,7 @@ final class Lives {
   /**
    * @param bare whether it was seen to have lapsed
    */
-  record Taught(Coat coat, Lesson lesson, boolean bare) {}
+  record Taught(Coat coat, Lesson lesson, boolean bare, Optional<Lifetime> life) {}
 
   /** What is known of one product. */
   private static final class OfProduct {
@@ -25,10 +26,12 @@ final class Lives {
     private final Map<Id<Coat>, Lesson> lessons = new HashMap<>();
     private final Map<Double, LifeChances> predictives = new HashMap<>();
     private final LivesSeen seen;
+    private final List<Lifetime> bracketed;
 
     OfProduct(Product product, List<Taught> coats) {
       coats.forEach(t -> lessons.put(t.coat().id(), t.lesson()));
       life = ProductLife.taught(product, List.copyOf(lessons.values()));
+      bracketed = coats.stream().flatMap(t -> t.life().stream()).toList();
       LifeChances chances = predictive(0);
       seen =
           new LivesSeen(
@@ -60,6 +63,12 @@ final class Lives {
   /** What is known of the lives of a product's coats. */
   LivesSeen seen(Product product) {
     return of(product).seen;
+  }
+
+  /** What a product's coats have shown, for pictures. */
+  Survival survival(Product product) {
+    OfProduct known = of(product);
+    return Survival.of(known.bracketed, known.predictive(0));
   }
 
   /** Chances of the life of a coat before it was looked at: by what the others taught. */

@@ -3,7 +3,8 @@ package hullalmanac.present.shell;
 /** The places of the window, in the order of the rail. */
 public enum Place {
   AHEAD("Ahead", 1),
-  BOATS("Boats", 2);
+  BOATS("Boats", 2),
+  SHELF("Shelf", 5);
 
   private final String words;
   private final int number;

@@ -8,6 +8,7 @@ import hullalmanac.present.TaskRunner;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
+import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
@@ -23,6 +24,7 @@ public final class ShellPresenter {
   private final TaskRunner tasks;
   private final AheadPresenter ahead;
   private final BoatsPresenter boats = new BoatsPresenter();
+  private final ShelfPresenter shelf = new ShelfPresenter();
   private final List<Spot> trail = new ArrayList<>();
   private int at;
   private long newest;
@@ -44,6 +46,10 @@ public final class ShellPresenter {
 
   public AheadPresenter ahead() {
     return ahead;
+  }
+
+  public ShelfPresenter shelf() {
+    return shelf;
   }
 
   public BoatsPresenter boats() {
@@ -83,6 +89,7 @@ public final class ShellPresenter {
             trouble = Optional.empty();
             ahead.show(fleet);
             boats.show(fleet);
+            shelf.show(fleet);
             publish();
           }
         },

@@ -1,27 +1,24 @@
 package hullalmanac.ui.boats;
 
-import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.boats.BoatsState;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.ItemCell;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.ListBesidePage;
 import java.awt.BorderLayout;
-import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
-import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
-import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -30,7 +27,6 @@ import net.miginfocom.swing.MigLayout;
 /** The boats at the left, the page of the one chosen at the right. */
 public final class BoatsPanel extends JPanel {
   private static final long serialVersionUID = 1L;
-  private static final int FOLDS_UNDER = 900;
 
   private final transient BoatsPresenter presenter;
   private final JTextField find = new JTextField();
@@ -44,47 +40,17 @@ public final class BoatsPanel extends JPanel {
       new JPanel(
           new MigLayout("insets 16 12 8 12, fill, wrap 1", "[grow, fill]", "[][][grow, fill]"));
   private transient Optional<BoatPage> shown = Optional.empty();
-  private final JButton all = new JButton("All boats");
-  private final JPanel fold = new JPanel(new MigLayout("insets 12 24 0 24"));
+  private final ListBesidePage sides;
   private boolean updating;
-  private boolean choosing;
 
   public BoatsPanel(BoatsPresenter presenter) {
     super(new BorderLayout());
     this.presenter = presenter;
     buildList();
     page.setBorder(null);
-    add(left, BorderLayout.WEST);
-    add(page);
-    all.addActionListener(e -> startFinding());
-    all.setName("all boats");
-    fold.add(all, "hmin 32");
-    add(fold, BorderLayout.NORTH);
+    sides = new ListBesidePage(left, page, "All boats");
+    add(sides);
     presenter.onChange(this::render);
-  }
-
-  /** Where there is no room for both, the list folds away and comes instead of the page. */
-  @Override
-  public void doLayout() {
-    boolean room = getWidth() >= UIScale.scale(FOLDS_UNDER);
-    boolean listOnly = !room && (choosing || shown.isEmpty());
-    left.setVisible(room || listOnly);
-    page.setVisible(!listOnly);
-    fold.setVisible(!room && !listOnly);
-    BorderLayout sides = (BorderLayout) getLayout();
-    if (listOnly != (sides.getConstraints(left) == BorderLayout.CENTER)) {
-      sides.removeLayoutComponent(left);
-      sides.removeLayoutComponent(page);
-      sides.addLayoutComponent(left, listOnly ? BorderLayout.CENTER : BorderLayout.WEST);
-      sides.addLayoutComponent(page, listOnly ? BorderLayout.EAST : BorderLayout.CENTER);
-    }
-    super.doLayout();
-  }
-
-  private void choosing(boolean now) {
-    choosing = now;
-    revalidate();
-    repaint();
   }
 
   private void buildList() {
@@ -106,11 +72,14 @@ public final class BoatsPanel extends JPanel {
     list.setName("boats");
     list.getAccessibleContext().setAccessibleName("Boats");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    list.setCellRenderer(new ItemCell());
+    list.setCellRenderer(
+        new ItemCell<>(
+            new ItemCell.Lines<>(
+                BoatsState.Item::name, BoatsState.Item::status, BoatsState.Item::detail)));
     list.addListSelectionListener(
         e -> {
           if (!updating && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
-            choosing(false);
+            sides.choosing(false);
             presenter.choose(list.getSelectedValue().boat());
           }
         });
@@ -161,8 +130,7 @@ public final class BoatsPanel extends JPanel {
 
   /** Puts the cursor where one types what to find. */
   public void startFinding() {
-    choosing(true);
-    doLayout();
+    sides.choosing(true);
     find.requestFocusInWindow();
     find.selectAll();
   }
@@ -188,54 +156,6 @@ public final class BoatsPanel extends JPanel {
       shown = state.page();
       page.setViewportView(state.page().map(BoatPagePanel::of).orElse(null));
       page.getViewport().setViewPosition(new java.awt.Point(0, 0));
-    }
-  }
-
-  /** A boat in the list: name, owner and harbour, and what is due first. */
-  private static final class ItemCell extends JPanel implements ListCellRenderer<BoatsState.Item> {
-    private static final long serialVersionUID = 1L;
-    private final JLabel name = Labels.strong("");
-    private final JLabel detail = Labels.quiet("");
-    private final JLabel status = Labels.quiet("");
-
-    ItemCell() {
-      super(new MigLayout("insets 6 10 6 8, fillx, gap 4 0, wrap 1", "[grow, fill]", ""));
-      add(name, "wmin 0");
-      add(status, "wmin 0");
-      add(detail, "wmin 0");
-    }
-
-    @Override
-    public Component getListCellRendererComponent(
-        JList<? extends BoatsState.Item> in,
-        BoatsState.Item item,
-        int index,
-        boolean selected,
-        boolean focus) {
-      name.setText(item.name());
-      detail.setText(item.detail());
-      status.setText(item.status());
-      status.setForeground(Theme.colour("accent"));
-      setBackground(selected ? in.getSelectionBackground() : in.getBackground());
-      getAccessibleContext()
-          .setAccessibleName(item.name() + ", " + item.status() + ", " + item.detail());
-      return this;
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-      Dimension size = super.getPreferredSize();
-      return new Dimension(UIScale.scale(230), size.height);
-    }
-
-    @Override
-    public void updateUI() {
-      super.updateUI();
-      if (name != null) {
-        name.updateUI();
-        detail.updateUI();
-        status.updateUI();
-      }
     }
   }
 }

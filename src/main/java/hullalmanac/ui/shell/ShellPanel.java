@@ -5,6 +5,7 @@ import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
+import hullalmanac.ui.shelf.ShelfPanel;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import javax.swing.JPanel;
@@ -29,6 +30,7 @@ final class ShellPanel extends JPanel {
     boats = new BoatsPanel(presenter.boats());
     place(Place.AHEAD, new AheadPanel(presenter.ahead()));
     place(Place.BOATS, boats);
+    place(Place.SHELF, new ShelfPanel(presenter.shelf()));
     add(rail, BorderLayout.WEST);
     add(places);
     add(status, BorderLayout.SOUTH);

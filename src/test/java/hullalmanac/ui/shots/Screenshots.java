@@ -2,6 +2,9 @@ package hullalmanac.ui.shots;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Product;
+import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
@@ -67,9 +70,25 @@ final class Screenshots {
     SwingUtilities.invokeAndWait(() -> presenter.openBoat(boat.id()));
     Thread.sleep(1500);
     write(window[0], new File(folder, "boat" + tail));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.go(Place.SHELF);
+          presenter.shelf().choose(product(almanac, "sealant-b"));
+          presenter.shelf().layBeside(Optional.of(product(almanac, "coating-c")));
+        });
+    Thread.sleep(1500);
+    write(window[0], new File(folder, "shelf" + tail));
     SwingUtilities.invokeAndWait(() -> window[0].frame().dispose());
     tasks.close();
     open.close();
+  }
+
+  private static Id<Product> product(Almanac almanac, String key) {
+    return almanac.products().stream()
+        .filter(p -> p.key().equals(key))
+        .findFirst()
+        .orElseThrow()
+        .id();
   }
 
   private static void write(MainWindow window, File file) throws Exception {

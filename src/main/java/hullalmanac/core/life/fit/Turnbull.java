@@ -25,7 +25,7 @@ import java.util.Optional;
  */
 public record Turnbull(List<SurvivalStep> steps, double logLikelihood) {
   private static final int MOST_ROUNDS = 200_000;
-  private static final double SETTLED = 1e-13;
+  private static final double EXACTLY = 1e-13;
   private static final double NOTHING = 1e-9;
 
   public Turnbull {
@@ -52,6 +52,14 @@ public record Turnbull(List<SurvivalStep> steps, double logLikelihood) {
    * @throws IllegalArgumentException when there are none
    */
   public static Turnbull of(List<Lifetime> lives) {
+    return of(lives, EXACTLY);
+  }
+
+  /**
+   * Estimates from lives, until no mass moves by more than {@code settled} in a round: 1e-13 for
+   * tables, 1e-6 for pictures.
+   */
+  public static Turnbull of(List<Lifetime> lives, double settled) {
     if (lives.isEmpty()) {
       throw new IllegalArgumentException("there are no lives");
     }
@@ -62,7 +70,7 @@ public record Turnbull(List<SurvivalStep> steps, double logLikelihood) {
         inside[i][j] = cells.get(j).inside(lives.get(i));
       }
     }
-    return steps(cells, inside, masses(inside, cells.size()));
+    return steps(cells, inside, masses(inside, cells.size(), settled));
   }
 
   private static List<Cell> innermost(List<Lifetime> lives) {
@@ -81,7 +89,7 @@ public record Turnbull(List<SurvivalStep> steps, double logLikelihood) {
     return cells;
   }
 
-  private static double[] masses(boolean[][] inside, int cells) {
+  private static double[] masses(boolean[][] inside, int cells, double settled) {
     double[] mass = new double[cells];
     Arrays.fill(mass, 1.0 / cells);
     for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -97,7 +105,7 @@ public record Turnbull(List<SurvivalStep> steps, double logLikelihood) {
         change = Math.max(change, Math.abs(next[j] - mass[j]));
       }
       mass = next;
-      if (change < SETTLED) {
+      if (change < settled) {
         break;
       }
     }

@@ -1,0 +1,89 @@
+package hullalmanac.present.shelf;
+
+import hullalmanac.core.life.ProductLives;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Product;
+import hullalmanac.present.shelf.ShelfState.Item;
+import hullalmanac.present.words.MonthWords;
+import hullalmanac.service.Fleet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The products, the page of the one chosen, and of another laid beside it. */
+public final class ShelfPresenter {
+  private static final Item NOTHING = new Item(Optional.empty(), "nothing beside it", "", "");
+
+  private Consumer<ShelfState> view = s -> {};
+  private ShelfState state = ShelfState.waiting();
+  private Optional<Fleet> fleet = Optional.empty();
+
+  /** Tells who shows the state; called at once and after each change. */
+  public void onChange(Consumer<ShelfState> view) {
+    this.view = view;
+    view.accept(state);
+  }
+
+  /** Shows a fleet's products; the one chosen stays chosen. */
+  public void show(Fleet fleet) {
+    this.fleet = Optional.of(fleet);
+    List<Item> list = list(fleet);
+    Optional<Id<Product>> first = list.stream().findFirst().flatMap(Item::product);
+    publish(list, state.chosen().or(() -> first), state.beside());
+  }
+
+  /** Shows a product's page. */
+  public void choose(Id<Product> product) {
+    Optional<Id<Product>> beside = state.beside().filter(b -> !b.equals(product));
+    publish(state.list(), Optional.of(product), beside);
+  }
+
+  /** Lays another product beside it, or none. */
+  public void layBeside(Optional<Id<Product>> other) {
+    publish(state.list(), state.chosen(), other);
+  }
+
+  private void publish(
+      List<Item> list, Optional<Id<Product>> chosen, Optional<Id<Product>> beside) {
+    List<ShelfState.Page> pages = new ArrayList<>();
+    fleet.ifPresent(
+        f -> {
+          ShelfWords words = new ShelfWords(f);
+          chosen.map(words::page).ifPresent(pages::add);
+          beside.map(words::page).ifPresent(pages::add);
+        });
+    List<Item> choices = new ArrayList<>(List.of(NOTHING));
+    list.stream().filter(i -> !i.product().equals(chosen)).forEach(choices::add);
+    state = new ShelfState(list, chosen, choices, beside, pages);
+    view.accept(state);
+  }
+
+  private static List<Item> list(Fleet fleet) {
+    Map<Id<Product>, ProductLives> lives =
+        fleet.lives().stream()
+            .collect(Collectors.toMap(l -> l.product().id(), Function.identity()));
+    return fleet.almanac().products().stream()
+        .sorted(
+            Comparator.comparing((Product p) -> !lives.containsKey(p.id()))
+                .thenComparing(Product::name, String.CASE_INSENSITIVE_ORDER))
+        .map(p -> item(p, Optional.ofNullable(lives.get(p.id()))))
+        .toList();
+  }
+
+  private static Item item(Product p, Optional<ProductLives> lives) {
+    String status =
+        lives
+            .map(
+                l ->
+                    l.seen().tooFew()
+                        ? "too few to say"
+                        : "half last " + MonthWords.of(ShelfWords.homeMonths(l)))
+            .orElse("not forecast");
+    return new Item(Optional.of(p.id()), p.name(), p.kind().words(), status);
+  }
+}

@@ -1,0 +1,110 @@
+package hullalmanac.ui.shelf;
+
+import hullalmanac.present.shelf.ShelfPresenter;
+import hullalmanac.present.shelf.ShelfState;
+import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.ItemCell;
+import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.ListBesidePage;
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.DefaultListModel;
+import javax.swing.JComboBox;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+
+/** The products at the left, the page of the one chosen at the right, another beside it. */
+public final class ShelfPanel extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final transient ShelfPresenter presenter;
+  private final DefaultListModel<ShelfState.Item> items = new DefaultListModel<>();
+  private final JList<ShelfState.Item> list = new JList<>(items);
+  private final JComboBox<ShelfState.Item> beside = new JComboBox<>();
+  private final JScrollPane page =
+      new JScrollPane(
+          JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+  private final ListBesidePage sides;
+  private transient List<ShelfState.Page> shown = List.of();
+  private boolean updating;
+
+  public ShelfPanel(ShelfPresenter presenter) {
+    super(new BorderLayout());
+    this.presenter = presenter;
+    page.setBorder(null);
+    beside.setName("beside");
+    beside.getAccessibleContext().setAccessibleName("Product to lay beside it");
+    beside.addActionListener(
+        e -> {
+          if (!updating && beside.getSelectedItem() instanceof ShelfState.Item item) {
+            presenter.layBeside(item.product());
+          }
+        });
+    sides = new ListBesidePage(left(), right(), "All products");
+    add(sides);
+    presenter.onChange(this::render);
+  }
+
+  private JPanel left() {
+    list.setName("products");
+    list.getAccessibleContext().setAccessibleName("Products");
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setCellRenderer(
+        new ItemCell<>(
+            new ItemCell.Lines<>(
+                ShelfState.Item::name, ShelfState.Item::status, ShelfState.Item::detail)));
+    list.addListSelectionListener(
+        e -> {
+          if (!updating && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
+            sides.choosing(false);
+            list.getSelectedValue().product().ifPresent(presenter::choose);
+          }
+        });
+    JScrollPane scroll =
+        new JScrollPane(
+            list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(null);
+    JPanel left =
+        new JPanel(new MigLayout("insets 16 12 8 12, fill", "[grow, fill]", "[grow, fill]"));
+    left.add(scroll, "wmin 0");
+    left.setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
+    return left;
+  }
+
+  private JPanel right() {
+    JPanel right = new JPanel(new BorderLayout());
+    JPanel head = new JPanel(new MigLayout("insets 16 24 0 24, fillx", "[grow][]8[]", ""));
+    head.add(Labels.quiet("Beside it"), "skip 1");
+    head.add(beside, "hmin 32, wmax 240");
+    right.add(head, BorderLayout.NORTH);
+    right.add(page);
+    return right;
+  }
+
+  private void render(ShelfState state) {
+    updating = true;
+    items.clear();
+    state.list().forEach(items::addElement);
+    for (int i = 0; i < items.size(); i++) {
+      if (items.get(i).product().equals(state.chosen())) {
+        list.setSelectedIndex(i);
+        list.ensureIndexIsVisible(i);
+      }
+    }
+    beside.setModel(new DefaultComboBoxModel<>(state.choices().toArray(ShelfState.Item[]::new)));
+    state.choices().stream()
+        .filter(c -> c.product().equals(state.beside()))
+        .findFirst()
+        .ifPresent(beside::setSelectedItem);
+    updating = false;
+    if (!state.pages().equals(shown)) {
+      shown = state.pages();
+      page.setViewportView(ProductPages.of(shown));
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package hullalmanac.ui.widget;
+
+import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.ui.theme.Theme;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.util.function.Function;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.ListCellRenderer;
+import net.miginfocom.swing.MigLayout;
+
+/** An item of a list in three lines: its name, what is to be known of it first, and a detail. */
+public final class ItemCell<T> extends JPanel implements ListCellRenderer<T> {
+  private static final long serialVersionUID = 1L;
+  private static final int WIDTH = 230;
+
+  private final JLabel name = Labels.strong("");
+  private final JLabel status = Labels.quiet("");
+  private final JLabel detail = Labels.quiet("");
+  private final transient Lines<T> lines;
+
+  /** The three lines of an item. */
+  public record Lines<T>(
+      Function<T, String> name, Function<T, String> status, Function<T, String> detail) {}
+
+  public ItemCell(Lines<T> lines) {
+    super(new MigLayout("insets 6 10 6 8, fillx, gap 4 0, wrap 1", "[grow, fill]", ""));
+    this.lines = lines;
+    add(name, "wmin 0");
+    add(status, "wmin 0");
+    add(detail, "wmin 0");
+  }
+
+  @Override
+  public Component getListCellRendererComponent(
+      JList<? extends T> in, T item, int index, boolean selected, boolean focus) {
+    name.setText(lines.name().apply(item));
+    status.setText(lines.status().apply(item));
+    detail.setText(lines.detail().apply(item));
+    status.setForeground(Theme.colour("accent"));
+    setBackground(selected ? in.getSelectionBackground() : in.getBackground());
+    getAccessibleContext()
+        .setAccessibleName(name.getText() + ", " + status.getText() + ", " + detail.getText());
+    return this;
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    return new Dimension(UIScale.scale(WIDTH), super.getPreferredSize().height);
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (name != null) {
+      name.updateUI();
+      status.updateUI();
+      detail.updateUI();
+    }
+  }
+}

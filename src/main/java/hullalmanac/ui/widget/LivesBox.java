@@ -1,0 +1,78 @@
+package hullalmanac.ui.widget;
+
+import hullalmanac.chart.LivesChart;
+import hullalmanac.core.life.Survival;
+import hullalmanac.ui.theme.Theme;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.Optional;
+import javax.swing.JPanel;
+import org.jfree.chart.ChartPanel;
+
+/** How long a product's coats last, as a picture. */
+public final class LivesBox extends JPanel {
+  private static final long serialVersionUID = 1L;
+  private static final int LINES = 15;
+
+  private final transient Survival survival;
+  private final transient Optional<Double> label;
+  private final double months;
+
+  /**
+   * @param months where the axis ends
+   * @param description read out in place of the picture
+   */
+  public LivesBox(Survival survival, Optional<Double> label, double months, String description) {
+    super(new BorderLayout());
+    this.survival = survival;
+    this.label = label;
+    this.months = months;
+    setOpaque(false);
+    getAccessibleContext().setAccessibleName("How long its coats last");
+    getAccessibleContext().setAccessibleDescription(description);
+    draw();
+  }
+
+  /** Months that an axis needs for a product. */
+  public static double months(Survival survival, Optional<Double> label) {
+    return LivesChart.months(survival, label);
+  }
+
+  private void draw() {
+    removeAll();
+    ChartPanel panel =
+        new ChartPanel(
+            LivesChart.of(survival, label, months, Theme.chartColours()),
+            false,
+            false,
+            false,
+            false,
+            true);
+    panel.setMinimumDrawWidth(0);
+    panel.setMinimumDrawHeight(0);
+    panel.setMaximumDrawWidth(Integer.MAX_VALUE);
+    panel.setMaximumDrawHeight(Integer.MAX_VALUE);
+    panel.setMouseZoomable(false);
+    panel.setPopupMenu(null);
+    panel.setFocusable(false);
+    panel.setPreferredSize(null);
+    add(panel);
+    revalidate();
+    repaint();
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    int line = getFontMetrics(Theme.font(Theme.Size.BODY)).getHeight();
+    return new Dimension(320, LINES * line);
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setOpaque(false);
+    if (survival != null) {
+      draw();
+    }
+  }
+}

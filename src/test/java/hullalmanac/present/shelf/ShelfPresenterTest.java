@@ -1,0 +1,102 @@
+package hullalmanac.present.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Product;
+import hullalmanac.fixture.OpenSample;
+import hullalmanac.present.words.MonthWords;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Shelf on the sample record. */
+class ShelfPresenterTest {
+  private final AtomicReference<ShelfState> state = new AtomicReference<>();
+  private final ShelfPresenter presenter = new ShelfPresenter();
+
+  @BeforeEach
+  void open() {
+    presenter.onChange(state::set);
+    presenter.show(OpenSample.fleet());
+  }
+
+  private static Id<Product> product(String key) {
+    return OpenSample.fleet().almanac().products().stream()
+        .filter(p -> p.key().equals(key))
+        .findFirst()
+        .orElseThrow()
+        .id();
+  }
+
+  @Test
+  void listsWhatIsForecastBeforeTheRest() {
+    assertThat(state.get().list())
+        .extracting(ShelfState.Item::status)
+        .first()
+        .asString()
+        .startsWith("half last ");
+    assertThat(state.get().list())
+        .extracting(ShelfState.Item::status)
+        .last()
+        .isEqualTo("not forecast");
+    assertThat(state.get().pages()).hasSize(1);
+  }
+
+  @Test
+  void saysInWordsWhatTheRecordKnows() {
+    presenter.choose(product("sealant-b"));
+    ShelfState.Page page = state.get().pages().get(0);
+    assertThat(page.sentence())
+        .matches(
+            "Of \\d+ coats \\d+ have been seen bare; half last .* months in an open slip at .*;"
+                + " the label says 12 months\\.");
+    assertThat(page.places()).hasSize(OpenSample.fleet().almanac().harbours().size());
+    assertThat(page.picture().orElseThrow().steps()).isNotEmpty();
+    assertThat(page.cautions()).anyMatch(c -> c.startsWith("Solvent: never in closed covers"));
+    assertThat(page.cautions()).last().asString().contains("label and data sheet");
+  }
+
+  @Test
+  void cautionsAboutAcidAndDilutesInWords() {
+    presenter.choose(product("decon-acid"));
+    ShelfState.Page page = state.get().pages().get(0);
+    assertThat(page.picture()).isEmpty();
+    assertThat(page.cautions())
+        .anyMatch(c -> c.contains("Acid into water, never the other way"))
+        .anyMatch(c -> c.startsWith("Never with hypochlorite") && c.contains("CDC, MMWR"));
+    assertThat(page.facts()).anyMatch(f -> f.get(1).equals("1 part and 4 parts water, 5 in all"));
+  }
+
+  @Test
+  void laysTwoSideBySideAndNeverOneBesideItself() {
+    presenter.choose(product("sealant-b"));
+    presenter.layBeside(Optional.of(product("coating-c")));
+    assertThat(state.get().pages())
+        .extracting(ShelfState.Page::name)
+        .containsExactly("polymer sealant B", "silica coating C");
+    assertThat(state.get().choices())
+        .extracting(ShelfState.Item::name)
+        .startsWith("nothing beside it")
+        .doesNotContain("polymer sealant B");
+    presenter.choose(product("coating-c"));
+    assertThat(state.get().pages()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.1, under half a month",
+    "0.4, half a month",
+    "1.1, 1 month",
+    "1.4, 1½ months",
+    "7.4, 7½ months",
+    "7.1, 7 months",
+    "17.6, 18 months"
+  })
+  void roundsMonthsToWhatTheyCarry(double months, String words) {
+    assertThat(MonthWords.of(months)).isEqualTo(words);
+  }
+}
