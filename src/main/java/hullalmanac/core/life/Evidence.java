@@ -40,11 +40,6 @@ record Evidence(
 
   /** Whether the likelihood tells any two lives apart. */
   boolean saysAnything() {
-    for (int i = 1; i < LogLife.POINTS; i++) {
-      if (logLikelihood.at(i) != logLikelihood.at(0)) {
-        return true;
-      }
-    }
-    return false;
+    return logLikelihood.saysAnything();
   }
 }

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 
 /**
@@ -157,19 +156,17 @@ final class EvidenceReader {
   }
 
   private void good(Entered entered, double dose, double misled) {
-    answer(entered, x -> WaterEvidence.good(x, dose, misled), 1);
+    answer(entered, WaterEvidence.goodAtPoints(dose, misled), 1);
     lastGood = Math.max(lastGood, dose);
   }
 
   private void bare(Finding f, double dose, double misled) {
-    double since = lastGood;
     boolean complaint = why.apply(f) == VisitWhy.COMPLAINT;
     answer(
         f.entered(),
-        x ->
-            complaint
-                ? WaterEvidence.complaint(x, dose, since, misled)
-                : WaterEvidence.bare(x, dose, misled),
+        complaint
+            ? WaterEvidence.complaintAtPoints(dose, lastGood, misled)
+            : WaterEvidence.bareAtPoints(dose, misled),
         LifePractice.BARE_UNSEEN);
     if (isClean(f) && f.seen() instanceof Observation.WaterSeen) {
       bareOn = f.day();
@@ -194,12 +191,12 @@ final class EvidenceReader {
   /**
    * Adds an answer.
    *
-   * @param real its likelihood when somebody looked
+   * @param real its likelihood at the points of {@link LogLife} when somebody looked
    * @param unseen its likelihood when nobody did, the same for every life
    */
-  private void answer(Entered entered, DoubleUnaryOperator real, double unseen) {
+  private void answer(Entered entered, double[] real, double unseen) {
     looked.computeIfAbsent(entered, e -> new LogLikelihood()).add(real);
-    notLooked.computeIfAbsent(entered, e -> new LogLikelihood()).add(x -> unseen);
+    notLooked.computeIfAbsent(entered, e -> new LogLikelihood()).add(unseen);
   }
 
   /**
@@ -213,7 +210,7 @@ final class EvidenceReader {
       return;
     }
     if (ending.seen() == EndState.FLAT) {
-      answer(Entered.GRID, x -> WaterEvidence.bare(x, dose, misled), LifePractice.BARE_UNSEEN);
+      answer(Entered.GRID, WaterEvidence.bareAtPoints(dose, misled), LifePractice.BARE_UNSEEN);
       seenBare = Math.min(seenBare, dose);
     } else {
       good(Entered.GRID, dose, misled);

@@ -20,7 +20,7 @@ final class GlossEvidence {
   private static final double WILD = 0.05;
   private static final double WILD_SD = 0.30;
   private static final int DELTA_POINTS = 37;
-  private static final double DELTA_REACH = 6;
+  private static final double DELTA_STEP = 12.0 / (DELTA_POINTS - 1);
 
   private GlossEvidence() {}
 
@@ -40,22 +40,47 @@ final class GlossEvidence {
 
   /** Likelihood of the readings for a life, up to a factor that does not depend on it. */
   static double likelihood(List<Reading> readings, double firstSd, double life) {
-    double sum = 0;
-    for (int k = 0; k < DELTA_POINTS; k++) {
-      double z = DELTA_REACH * (2.0 * k / (DELTA_POINTS - 1) - 1);
-      double product = Math.exp(-0.5 * z * z);
-      for (Reading r : readings) {
-        double expected = LOG_DROP * Math.min(r.dose() / life, MOST_WEAR) + z * firstSd;
-        double e = r.logRatio() - expected;
-        product *= (1 - WILD) * density(e, r.sd()) + WILD * density(e, WILD_SD);
+    double[] product = new double[DELTA_POINTS];
+    addBell(product, 1, 0, DELTA_STEP);
+    for (Reading r : readings) {
+      double e = r.logRatio() - LOG_DROP * Math.min(r.dose() / life, MOST_WEAR);
+      double[] density = new double[DELTA_POINTS];
+      addBell(density, (1 - WILD) / r.sd(), e / r.sd(), DELTA_STEP * firstSd / r.sd());
+      addBell(density, WILD / WILD_SD, e / WILD_SD, DELTA_STEP * firstSd / WILD_SD);
+      for (int k = 0; k < DELTA_POINTS; k++) {
+        product[k] *= density[k];
       }
-      sum += product;
+    }
+    double sum = 0;
+    for (double p : product) {
+      sum += p;
     }
     return sum;
   }
 
-  private static double density(double e, double sd) {
-    double z = e / sd;
-    return Math.exp(-0.5 * z * z) / sd;
+  /**
+   * Adds weight × exp(−u²/2) along the grid of δ, u = {@code middle} at its middle and falling by
+   * {@code step} a point: by its recurrence, outward from where it is highest.
+   */
+  private static void addBell(double[] sums, double weight, double middle, double step) {
+    int half = DELTA_POINTS / 2;
+    int peak = (int) Math.max(0, Math.min(DELTA_POINTS - 1, Math.rint(half + middle / step)));
+    double u = middle - (peak - half) * step;
+    double top = weight * Math.exp(-0.5 * u * u);
+    double ratioOfRatios = Math.exp(-step * step);
+    double up = Math.exp(u * step - 0.5 * step * step);
+    double down = ratioOfRatios / up;
+    double value = top;
+    for (int k = peak; k < DELTA_POINTS; k++) {
+      sums[k] += value;
+      value *= up;
+      up *= ratioOfRatios;
+    }
+    value = top * down;
+    for (int k = peak - 1; k >= 0; k--) {
+      down *= ratioOfRatios;
+      sums[k] += value;
+      value *= down;
+    }
   }
 }

@@ -26,26 +26,15 @@ final class Lesson {
    */
   Lesson(LogLikelihood evidence, Optional<Double> metAt, double share) {
     this.share = share;
-    likelihood = new double[LogLife.POINTS];
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < LogLife.POINTS; i++) {
-      most = Math.max(most, evidence.at(i));
-    }
-    logScale = most;
-    for (int i = 0; i < LogLife.POINTS; i++) {
-      likelihood[i] = Math.exp(evidence.at(i) - most);
-    }
+    likelihood = evidence.relative();
+    logScale = evidence.logScale();
     survived = metAt.map(Lesson::survived);
   }
 
   private static double[] survived(double dose) {
-    LogLikelihood log = new LogLikelihood();
-    log.addSurvived(dose);
-    double[] share = new double[LogLife.POINTS];
-    for (int i = 0; i < LogLife.POINTS; i++) {
-      share[i] = Math.exp(log.at(i));
-    }
-    return share;
+    LogLikelihood survived = new LogLikelihood();
+    survived.addSurvived(dose);
+    return survived.relative();
   }
 
   /** What several coats teach together. */

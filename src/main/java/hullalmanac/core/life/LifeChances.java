@@ -35,15 +35,9 @@ final class LifeChances {
 
   /** These chances after evidence: each times ℓ(L). */
   LifeChances times(LogLikelihood evidence) {
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < LogLife.POINTS; i++) {
-      if (chances[i] > 0) {
-        most = Math.max(most, evidence.at(i));
-      }
-    }
     double[] product = new double[LogLife.POINTS];
     for (int i = 0; i < LogLife.POINTS; i++) {
-      product[i] = chances[i] * Math.exp(evidence.at(i) - most);
+      product[i] = chances[i] * evidence.relative(i);
     }
     return of(product);
   }

@@ -22,6 +22,18 @@ final class LogLife {
     return LOWEST + point * STEP;
   }
 
+  /** Share of each cell that lies above a dose; what the last cell stands for has no end. */
+  static double[] above(double dose) {
+    double bound = Math.log(dose);
+    double[] shares = new double[POINTS];
+    for (int i = 0; i < POINTS; i++) {
+      double above = (at(i) + STEP / 2 - bound) / STEP;
+      boolean last = i == POINTS - 1;
+      shares[i] = last && bound < HIGHEST ? 1 : Math.max(0, Math.min(1, above));
+    }
+    return shares;
+  }
+
   /**
    * Chances of Normal(mean, sd) over the cells within seven standard deviations of the mean, the
    * tails in the outermost of them.

@@ -1,5 +1,7 @@
 package hullalmanac.core.life;
 
+import java.util.Arrays;
+
 /**
  * What one look at water, by eye or by finger says of a coat's life:
  *
@@ -14,7 +16,16 @@ package hullalmanac.core.life;
  * lives.
  */
 final class WaterEvidence {
+  private static final double STEP_ODDS = Math.exp(-LogLife.STEP / LifePractice.WATER_SHARPNESS);
+  private static final double[] ONES = ones();
+
   private WaterEvidence() {}
+
+  private static double[] ones() {
+    double[] ones = new double[LogLife.POINTS];
+    Arrays.fill(ones, 1);
+    return ones;
+  }
 
   /** Likelihood of a look that found the coat alive. */
   static double good(double lnLife, double dose, double misled) {
@@ -36,6 +47,42 @@ final class WaterEvidence {
     double byNow = logistic(Math.log(dose) - lnLife);
     double byThen = reach > 0 ? logistic(Math.log(reach) - lnLife) : 0;
     return misled + (1 - 2 * misled) * Math.max(0, byNow - byThen);
+  }
+
+  /** {@link #good} at the points of {@link LogLife}. */
+  static double[] goodAtPoints(double dose, double misled) {
+    double[] values = logisticAtPoints(dose);
+    for (int i = 0; i < values.length; i++) {
+      values[i] = misled + (1 - 2 * misled) * values[i];
+    }
+    return values;
+  }
+
+  /** {@link #bare} at the points of {@link LogLife}. */
+  static double[] bareAtPoints(double dose, double misled) {
+    return goodAtPoints(dose, 1 - misled);
+  }
+
+  /** {@link #complaint} at the points of {@link LogLife}. */
+  static double[] complaintAtPoints(double dose, double lastGood, double misled) {
+    double reach = Math.max(lastGood, dose - LifePractice.COMPLAINT_REACH);
+    double[] byNow = logisticAtPoints(dose);
+    double[] values = reach > 0 ? logisticAtPoints(reach) : ONES.clone();
+    for (int i = 0; i < values.length; i++) {
+      values[i] = misled + (1 - 2 * misled) * Math.max(0, values[i] - byNow[i]);
+    }
+    return values;
+  }
+
+  /** logistic((ln L − ln dose) / 0.08), the exponential by its recurrence from point to point. */
+  private static double[] logisticAtPoints(double dose) {
+    double[] values = new double[LogLife.POINTS];
+    double odds = Math.exp((Math.log(dose) - LogLife.LOWEST) / LifePractice.WATER_SHARPNESS);
+    for (int i = 0; i < values.length; i++) {
+      values[i] = 1 / (1 + odds);
+      odds *= STEP_ODDS;
+    }
+    return values;
   }
 
   private static double logistic(double difference) {

@@ -201,7 +201,7 @@ class EvidenceReaderTest {
       if (off > LogLife.STEP) {
         assertThat(evidence.logLikelihood().at(i)).isZero();
       } else if (off < -LogLife.STEP) {
-        assertThat(evidence.logLikelihood().at(i)).isLessThan(-700);
+        assertThat(evidence.logLikelihood().at(i)).isLessThan(-600);
       }
     }
   }
