@@ -40,6 +40,7 @@ final class BoatStore {
           address
           language
           note
+          risk
           """);
 
   private static final Columns BOAT =
@@ -129,6 +130,7 @@ final class BoatStore {
                 row.text("email"),
                 row.text("address"),
                 row.text("language"),
+                row.maybeReal("risk"),
                 row.text("note")));
   }
 
@@ -145,6 +147,7 @@ final class BoatStore {
                 .set("email", p.email())
                 .set("address", p.address())
                 .set("language", p.language())
+                .set("risk", p.risk())
                 .set("note", p.note()));
   }
 

@@ -24,6 +24,9 @@ import java.util.Optional;
 
 /** Forty boats, their owners and their surfaces. */
 final class SampleBoats {
+  /** The party that wants its boats renewed early. */
+  private static final int CAUTIOUS = 4;
+
   private static final List<String> NAMES =
       List.of(
           "Arctic Tern",
@@ -141,6 +144,7 @@ final class SampleBoats {
             key + "@example.org",
             "",
             d.chance(0.1) ? "de" : "",
+            d.parties.size() == CAUTIOUS ? Optional.of(0.15) : Optional.empty(),
             ""));
   }
 

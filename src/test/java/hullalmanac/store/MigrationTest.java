@@ -18,7 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MigrationTest {
   private static final SchemaStep NEXT =
-      new SchemaStep(2, "ALTER TABLE boat ADD COLUMN nickname TEXT NOT NULL DEFAULT '';\n");
+      new SchemaStep(
+          SchemaStep.all().size() + 1,
+          "ALTER TABLE boat ADD COLUMN nickname TEXT NOT NULL DEFAULT '';\n");
 
   @TempDir Path folder;
 
@@ -50,7 +52,10 @@ class MigrationTest {
       assertThat(schema(upgraded)).isEqualTo(schema(made));
       assertThat(upgraded.almanac()).isEqualTo(new Made(48).almanac());
     }
-    assertThat(new Copies(old).all()).singleElement().asString().contains("before-step-2");
+    assertThat(new Copies(old).all())
+        .singleElement()
+        .asString()
+        .contains("before-step-" + NEXT.number());
   }
 
   @Test

@@ -32,6 +32,7 @@ public final class Forecaster {
   private final Map<Id<Boat>, Boat> boats;
   private final CoatReader reader;
   private final Lives lives;
+  private final Risks risks;
 
   /** Forecasts with the starter values of wear. */
   public Forecaster(Almanac almanac, LocalDate asOf) {
@@ -48,6 +49,7 @@ public final class Forecaster {
     this.asOf = asOf;
     this.reader = reader;
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
+    risks = new Risks(almanac, asOf);
     lives = learns ? Lives.of(reader.lessons()) : Lives.untaught();
   }
 
@@ -124,7 +126,7 @@ public final class Forecaster {
           0);
     }
     CoatClock clock = reader.clockOf(surface, coat, lives);
-    double risk = almanac.business().risk().orElse(LifePractice.risk(surface, product));
+    double risk = risks.of(surface, product);
     return new CoatForecaster(
             surface,
             coat,

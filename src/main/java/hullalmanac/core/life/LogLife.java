@@ -47,13 +47,23 @@ final class LogLife {
       this.chances = chances;
     }
 
-    /** Σ chance × value over the cells. */
+    /** Σ chance × value over the cells, in four sums side by side that need not wait in line. */
     double times(double[] values) {
-      double sum = 0;
-      for (int i = 0; i < chances.length; i++) {
-        sum += chances[i] * values[from + i];
+      double a = 0;
+      double b = 0;
+      double c = 0;
+      double d = 0;
+      int i = 0;
+      for (; i + 3 < chances.length; i += 4) {
+        a += chances[i] * values[from + i];
+        b += chances[i + 1] * values[from + i + 1];
+        c += chances[i + 2] * values[from + i + 2];
+        d += chances[i + 3] * values[from + i + 3];
       }
-      return sum;
+      for (; i < chances.length; i++) {
+        a += chances[i] * values[from + i];
+      }
+      return a + b + c + d;
     }
 
     /** Adds {@code weight} times the chances. */

@@ -85,15 +85,15 @@ final class ProductLife {
 
   private static ProductLife on(double muMean, int reach, Taught taught) {
     ProductLife grid = new ProductLife(muMean, reach, new double[0]);
-    double[] log = new double[grid.muPoints() * grid.sigmaPoints()];
-    for (int i = 0; i < grid.muPoints(); i++) {
-      for (int j = 0; j < grid.sigmaPoints(); j++) {
-        double z = (double) i / MU_STEPS_AN_SD - reach;
-        double y = (double) j / SIGMA_STEPS_AN_SD - reach;
-        log[i * grid.sigmaPoints() + j] =
-            -0.5 * (z * z + y * y) + taught.log(grid.mu(i), grid.sigma(j));
-      }
-    }
+    double[] log =
+        Climb.over(
+            grid.muPoints(),
+            grid.sigmaPoints(),
+            (i, j) -> {
+              double z = (double) i / MU_STEPS_AN_SD - reach;
+              double y = (double) j / SIGMA_STEPS_AN_SD - reach;
+              return -0.5 * (z * z + y * y) + taught.log(grid.mu(i), grid.sigma(j));
+            });
     return new ProductLife(muMean, reach, normalised(log));
   }
 

@@ -24,12 +24,13 @@ public record Business(
     Optional<LocalDate> asOf) {
   public Business {
     Texts.require(name, "the name of the business");
-    risk.ifPresent(
-        r -> {
-          if (!(r >= 0.05 && r <= 0.95)) {
-            throw new IllegalArgumentException("risk runs from 0.05 to 0.95, not " + r);
-          }
-        });
+    risk.ifPresent(Business::requireRisk);
+  }
+
+  static void requireRisk(double risk) {
+    if (!(risk >= 0.05 && risk <= 0.95)) {
+      throw new IllegalArgumentException("risk runs from 0.05 to 0.95, not " + risk);
+    }
   }
 
   /** Lengths in feet and inches or in metres first. */

@@ -46,6 +46,7 @@ final class BoatFiles {
               text("email"),
               text("address"),
               text("language"),
+              value("risk"),
               text("note"))) {
         @Override
         List<Party> rows(Almanac almanac, Keys keys) {
@@ -61,6 +62,7 @@ final class BoatFiles {
               .put("email", p.email())
               .put("address", p.address())
               .put("language", p.language())
+              .put("risk", p.risk())
               .put("note", p.note());
         }
 
@@ -68,6 +70,7 @@ final class BoatFiles {
         Optional<Party> read(In in) {
           Id<Party> id = in.ref(Kind.PARTY, "id");
           PartyKind kind = in.coded(PartyKind.class, "kind", PartyKind.PERSON);
+          Optional<Double> risk = in.maybeReal("risk");
           return in.made(
               () ->
                   new Party(
@@ -79,6 +82,7 @@ final class BoatFiles {
                       in.text("email"),
                       in.text("address"),
                       in.text("language"),
+                      risk,
                       in.text("note")));
         }
       };

@@ -1,0 +1,2 @@
+/** Holds forecasts against invented fleets whose truth is known. */
+package hullalmanac.study;
