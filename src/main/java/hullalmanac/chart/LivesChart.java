@@ -21,6 +21,7 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 
 /** How many in ten of a product's coats still protect, by months: steps seen, curve, label. */
 public final class LivesChart {
+  private static final double MOST_WITH_ROOM = 0.75;
   private static final BasicStroke FIRM = new BasicStroke(1.6f);
   private static final BasicStroke DASHED =
       new BasicStroke(
@@ -46,7 +47,7 @@ public final class LivesChart {
     plot.setRangeAxis(axis("still protected, of 10", 10, 2, colours));
     curve(plot, survival, colours);
     steps(plot, survival, months, colours);
-    label.filter(m -> m <= months).ifPresent(m -> label(plot, m, colours));
+    label.filter(m -> m <= months).ifPresent(m -> label(plot, m, months, colours));
     JFreeChart chart = new JFreeChart(null, colours.font(), plot, false);
     chart.setBackgroundPaint(colours.ground());
     chart.setPadding(new RectangleInsets(4, 0, 0, 8));
@@ -115,15 +116,16 @@ public final class LivesChart {
     plot.setRenderer(1, renderer);
   }
 
-  private static void label(XYPlot plot, double months, ChartColours colours) {
+  private static void label(XYPlot plot, double months, double end, ChartColours colours) {
     ValueMarker marker = new ValueMarker(months, colours.text(), DASHED);
     marker.setAlpha(1f);
     marker.setLabel(" label ");
     marker.setLabelFont(colours.font());
     marker.setLabelPaint(colours.text());
-    marker.setLabelBackgroundColor(new java.awt.Color(0, true));
-    marker.setLabelAnchor(RectangleAnchor.TOP_LEFT);
-    marker.setLabelTextAnchor(TextAnchor.TOP_RIGHT);
+    marker.setLabelBackgroundColor(colours.ground());
+    boolean roomAtRight = months < MOST_WITH_ROOM * end;
+    marker.setLabelAnchor(roomAtRight ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);
+    marker.setLabelTextAnchor(roomAtRight ? TextAnchor.TOP_LEFT : TextAnchor.TOP_RIGHT);
     plot.addDomainMarker(marker);
   }
 }

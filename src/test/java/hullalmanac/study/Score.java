@@ -11,18 +11,10 @@ import java.util.Optional;
  * What was said of one coat, and what is true.
  *
  * @param held whether the 80 % range holds the true day
- * @param below whether the true day is before the range
  * @param error days between the middle date and the true day
  * @param labelError days between the label's months after laying and the true day
- * @param months true life in months
  */
-record Score(
-    ProductKind product,
-    boolean held,
-    boolean below,
-    double error,
-    double labelError,
-    double months) {
+record Score(ProductKind product, boolean held, double error, double labelError) {
   private static final double DAYS_A_MONTH = 30.44;
 
   /**
@@ -49,10 +41,8 @@ record Score(
     return new Score(
         forecast.product().kind(),
         !lapse.isBefore(early) && !lapse.isAfter(late),
-        lapse.isBefore(early),
         Math.abs(ChronoUnit.DAYS.between(middle, lapse)),
-        Math.abs(ChronoUnit.DAYS.between(byLabel, lapse)),
-        ChronoUnit.DAYS.between(laid, lapse) / DAYS_A_MONTH);
+        Math.abs(ChronoUnit.DAYS.between(byLabel, lapse)));
   }
 
   private static LocalDate capped(Optional<LocalDate> day, LocalDate horizon) {

@@ -30,10 +30,12 @@ record CoatForecaster(
   /**
    * What is known of such coats.
    *
-   * @param predictive chances of the life of one
+   * @param such chances of the life of one on any boat
+   * @param predictive chances of the life of one on this boat
+   * @param onThisBoat how much longer coats live on this boat, by her other coats: a factor
    * @param seen what the record says of them
    */
-  record Expected(LifeChances predictive, LivesSeen seen) {}
+  record Expected(LifeChances such, LifeChances predictive, double onThisBoat, LivesSeen seen) {}
 
   private static final double SURELY_BARE = 0.90;
   private static final int GLOSS_STEP_DAYS = 7;
@@ -96,7 +98,7 @@ record CoatForecaster(
   private List<Reason> reasons(Optional<LocalDate> renewBy) {
     double labelMonths = product.labelMonths().orElse(product.kind().practiceMonths());
     LocalDate last = asOf.plusYears(LifePractice.YEARS_AHEAD);
-    LocalDate atReference = clock.laid().plusDays(Math.round(expected.predictive().quantile(risk)));
+    LocalDate atReference = clock.laid().plusDays(Math.round(expected.such().quantile(risk)));
     LocalDate limit = product.limitMonths().map(this::monthsOn).orElse(last);
     SurfaceClock where = clock.surface();
     return List.of(
@@ -111,7 +113,11 @@ record CoatForecaster(
                 .filter(d -> !d.isAfter(last))),
         new Reason(
             Reason.Stage.BERTH,
-            ReasonWords.berth(surface, where.stays(), clock.laid(), asOf),
+            ReasonWords.berth(
+                surface,
+                where.stays(),
+                expected.onThisBoat(),
+                new ReasonWords.Span(clock.laid(), asOf)),
             dates(expected.predictive()).reaching(risk)),
         new Reason(
             Reason.Stage.FINDINGS, ReasonWords.findings(evidence, coat, clock, asOf), renewBy));

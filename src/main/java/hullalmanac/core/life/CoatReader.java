@@ -136,10 +136,11 @@ final class CoatReader {
               .computeIfAbsent(product(coat), p -> new ArrayList<>())
               .add(
                   new Lives.Taught(
+                      surface.boat(),
                       coat,
                       new Lesson(evidence.logLikelihood(), evidence.metAt(), share),
-                      seenBare(coat, evidence),
-                      evidence.life()));
+                      evidence,
+                      seenBare(coat, evidence)));
         }
       }
     }
@@ -183,10 +184,15 @@ final class CoatReader {
     return finding.visit().map(v -> visits.get(v).why()).orElse(VisitWhy.OTHER);
   }
 
-  /** Chances of the life of a coat before it was looked at. */
-  LifeChances predictive(Coat coat, CoatClock clock, Lives lives) {
+  /** What is known of such coats before this one was looked at. */
+  CoatForecaster.Expected expected(Surface surface, Coat coat, CoatClock clock, Lives lives) {
+    Product product = product(coat);
     double clockSd = unusual(clock) ? LifePractice.CLOCK_SD_UNUSUAL_COVER : LifePractice.CLOCK_SD;
-    return lives.predictive(product(coat), coat, clockSd);
+    return new CoatForecaster.Expected(
+        lives.such(product, coat, clockSd),
+        lives.predictive(product, coat, surface.boat(), clockSd),
+        lives.factor(product, coat, surface.boat()),
+        lives.seen(product));
   }
 
   /** Whether the boat lies under a cover that few boats of the record lie under. */
@@ -210,7 +216,7 @@ final class CoatReader {
     List<CoatClock.Spell> toppers =
         coats.of(surface.id()).stream()
             .filter(t -> t.over().equals(Optional.of(coat.id())) && !t.since().isAfter(asOf))
-            .flatMap(t -> topper(t, clock, lives).stream())
+            .flatMap(t -> topper(surface, t, lives).stream())
             .toList();
     return new CoatClock(
         clock,
@@ -220,16 +226,18 @@ final class CoatReader {
   }
 
   /** A topper of unknown age is taken to be new on the day it was met. */
-  private Optional<CoatClock.Spell> topper(Coat topper, SurfaceClock clock, Lives lives) {
+  private Optional<CoatClock.Spell> topper(Surface surface, Coat topper, Lives lives) {
     Product product = product(topper);
     if (product.kind().coatClass().isEmpty()) {
       return Optional.empty();
     }
     LocalDate last = asOf.plusYears(LifePractice.YEARS_AHEAD);
     LocalDate from = topper.since();
+    SurfaceClock clock = clock(surface).orElseThrow();
     CoatClock own = new CoatClock(clock, product.kind().coatClass().get(), from, List.of());
     Evidence evidence = evidence(topper, own);
-    LifeChances chances = predictive(topper, own, lives).times(evidence.logLikelihood());
+    LifeChances chances =
+        expected(surface, topper, own, lives).predictive().times(evidence.logLikelihood());
     LocalDate gone = own.dayOf(chances.quantile(0.5), last).orElse(last);
     LocalDate served = coats.end(topper).filter(e -> !e.isAfter(asOf)).orElse(last);
     LocalDate seenBare = evidence.bareOn().orElse(last);

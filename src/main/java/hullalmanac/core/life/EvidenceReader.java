@@ -17,6 +17,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -209,13 +210,20 @@ final class EvidenceReader {
     if (dose <= 0 || ending.seen() == EndState.NOT_LOOKED) {
       return;
     }
+    Entered entered = asItWasLookedAt();
     if (ending.seen() == EndState.FLAT) {
-      answer(Entered.GRID, WaterEvidence.bareAtPoints(dose, misled), LifePractice.BARE_UNSEEN);
+      answer(entered, WaterEvidence.bareAtPoints(dose, misled), LifePractice.BARE_UNSEEN);
       seenBare = Math.min(seenBare, dose);
     } else {
-      good(Entered.GRID, dose, misled);
+      good(entered, dose, misled);
       seenAlive = dose;
     }
+  }
+
+  /** Whoever never looked at a coat closely did not do so on its last day either. */
+  private Entered asItWasLookedAt() {
+    boolean onlyInPassing = looked.keySet().equals(Set.of(Entered.TWO_TOUCH));
+    return onlyInPassing ? Entered.TWO_TOUCH : Entered.GRID;
   }
 
   /** A coat met already in service was alive on that day, or it would not have been met. */

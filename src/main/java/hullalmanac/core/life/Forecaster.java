@@ -132,7 +132,7 @@ public final class Forecaster {
             coat,
             product,
             clock,
-            new CoatForecaster.Expected(reader.predictive(coat, clock, lives), lives.seen(product)),
+            reader.expected(surface, coat, clock, lives),
             reader.evidence(coat, clock),
             risk,
             asOf)

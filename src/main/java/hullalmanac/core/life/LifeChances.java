@@ -2,6 +2,8 @@ package hullalmanac.core.life;
 
 /** Chances of a life over the cells of {@link LogLife}: not negative, adding up to 1. */
 final class LifeChances {
+  private static final double NEXT_TO_NOTHING = 1e-12;
+
   private final double[] chances;
 
   private LifeChances(double[] chances) {
@@ -26,6 +28,28 @@ final class LifeChances {
       chances[i] = values[i] / sum;
     }
     return new LifeChances(chances);
+  }
+
+  /** Σ chance × ℓ, relative to the evidence's scale, for lives so many cells longer. */
+  double expected(LogLikelihood evidence, int cells) {
+    double sum = 0;
+    for (int i = 0; i < LogLife.POINTS; i++) {
+      if (chances[i] > NEXT_TO_NOTHING) {
+        sum += chances[i] * evidence.relative(within(i + cells));
+      }
+    }
+    return sum;
+  }
+
+  /** Adds {@code weight} times the chances of lives so many cells longer. */
+  void addTo(double[] sums, double weight, int cells) {
+    for (int i = 0; i < LogLife.POINTS; i++) {
+      sums[within(i + cells)] += weight * chances[i];
+    }
+  }
+
+  private static int within(int point) {
+    return Math.max(0, Math.min(LogLife.POINTS - 1, point));
   }
 
   /** Chance of a cell. */

@@ -60,6 +60,12 @@ final class LifePractice {
 
   static final double CLOCK_SD_UNUSUAL_COVER = 0.15;
 
+  /** Share of the variance of ln L that lies between boats, before any coat was seen. */
+  static final double BOATS_SHARE = 0.25;
+
+  /** How sure that is: a standard deviation. */
+  static final double BOATS_SHARE_SD = 0.15;
+
   /** A cover is unusual when fewer than this share of the boats lie under it. */
   static final double UNUSUAL_COVER_SHARE = 0.10;
 

@@ -1,6 +1,7 @@
 package hullalmanac.core.life;
 
 import hullalmanac.core.life.fit.Lifetime;
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
@@ -14,25 +15,28 @@ import java.util.Optional;
  */
 final class Lives {
   private final Map<Id<Product>, OfProduct> products = new HashMap<>();
+  private BoatEffects boats = new BoatEffects(LifePractice.BOATS_SHARE);
 
   /**
    * @param bare whether it was seen to have lapsed
    */
-  record Taught(Coat coat, Lesson lesson, boolean bare, Optional<Lifetime> life) {}
+  record Taught(Id<Boat> boat, Coat coat, Lesson lesson, Evidence evidence, boolean bare) {}
 
   /** What is known of one product. */
   private static final class OfProduct {
     private final ProductLife life;
     private final Map<Id<Coat>, Lesson> lessons = new HashMap<>();
-    private final Map<Double, LifeChances> predictives = new HashMap<>();
+    private final Map<ProductLife.Spread, LifeChances> predictives = new HashMap<>();
+    private final double sigma;
     private final LivesSeen seen;
     private final List<Lifetime> bracketed;
 
     OfProduct(Product product, List<Taught> coats) {
       coats.forEach(t -> lessons.put(t.coat().id(), t.lesson()));
       life = ProductLife.taught(product, List.copyOf(lessons.values()));
-      bracketed = coats.stream().flatMap(t -> t.life().stream()).toList();
-      LifeChances chances = predictive(0);
+      bracketed = coats.stream().flatMap(t -> t.evidence().life().stream()).toList();
+      sigma = life.meanSigma();
+      LifeChances chances = predictive(ProductLife.Spread.overall(0));
       seen =
           new LivesSeen(
               coats.size(),
@@ -42,8 +46,14 @@ final class Lives {
               chances.quantile(0.90));
     }
 
-    LifeChances predictive(double clockSd) {
-      return predictives.computeIfAbsent(clockSd, life::predictive);
+    LifeChances predictive(ProductLife.Spread spread) {
+      return predictives.computeIfAbsent(spread, life::predictive);
+    }
+
+    LifeChances predictive(Coat coat, ProductLife.Spread spread) {
+      return Optional.ofNullable(lessons.get(coat.id()))
+          .map(own -> life.predictiveWithout(own, spread))
+          .orElseGet(() -> predictive(spread));
     }
   }
 
@@ -57,7 +67,19 @@ final class Lives {
     Lives lives = new Lives();
     coats.forEach(
         (product, list) -> lives.products.put(product.id(), new OfProduct(product, list)));
+    lives.boats = BoatEffects.likeliest(share -> lives.effects(coats, share));
     return lives;
+  }
+
+  private BoatEffects effects(Map<Product, List<Taught>> coats, double share) {
+    BoatEffects effects = new BoatEffects(share);
+    coats.forEach(
+        (product, list) -> {
+          OfProduct known = of(product);
+          LifeChances such = known.predictive(effects.spread(LifePractice.CLOCK_SD));
+          list.forEach(taught -> effects.add(taught, such, known.sigma));
+        });
+    return effects;
   }
 
   /** What is known of the lives of a product's coats. */
@@ -68,15 +90,31 @@ final class Lives {
   /** What a product's coats have shown, for pictures. */
   Survival survival(Product product) {
     OfProduct known = of(product);
-    return Survival.of(known.bracketed, known.predictive(0));
+    return Survival.of(known.bracketed, known.predictive(ProductLife.Spread.overall(0)));
   }
 
-  /** Chances of the life of a coat before it was looked at: by what the others taught. */
-  LifeChances predictive(Product product, Coat coat, double clockSd) {
+  /** Chances of the life of such a coat on any boat: by what the others taught. */
+  LifeChances such(Product product, Coat coat, double clockSd) {
+    return of(product).predictive(coat, ProductLife.Spread.overall(clockSd));
+  }
+
+  /** Chances of the life of a coat of a boat before it was looked at. */
+  LifeChances predictive(Product product, Coat coat, Id<Boat> boat, double clockSd) {
+    Optional<BoatEffect> effect = boats.besides(coat, boat);
+    if (effect.isEmpty()) {
+      return such(product, coat, clockSd);
+    }
     OfProduct known = of(product);
-    return Optional.ofNullable(known.lessons.get(coat.id()))
-        .map(own -> known.life.predictiveWithout(own, clockSd))
-        .orElseGet(() -> known.predictive(clockSd));
+    LifeChances such = known.predictive(coat, boats.spread(clockSd));
+    return effect.get().on(coat, such, known.sigma);
+  }
+
+  /** How much longer coats live on a boat than elsewhere, by her other coats: a factor. */
+  double factor(Product product, Coat coat, Id<Boat> boat) {
+    return boats
+        .besides(coat, boat)
+        .map(e -> Math.exp(e.meanBesides(coat, of(product).sigma)))
+        .orElse(1.0);
   }
 
   private OfProduct of(Product product) {

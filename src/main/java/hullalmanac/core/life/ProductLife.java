@@ -37,7 +37,7 @@ final class ProductLife {
   private final double muMean;
   private final int reach;
   private final double[] weights;
-  private final Map<Double, LogLife.Row[]> rows = new HashMap<>();
+  private final Map<Spread, LogLife.Row[]> rows = new HashMap<>();
 
   private ProductLife(double muMean, int reach, double[] weights) {
     this.muMean = muMean;
@@ -149,44 +149,66 @@ final class ProductLife {
     return Arrays.stream(edges).max().orElseThrow();
   }
 
+  /** Posterior mean of σ. */
+  double meanSigma() {
+    double mean = 0;
+    for (int point = 0; point < weights.length; point++) {
+      mean += weights[point] * sigma(point % sigmaPoints());
+    }
+    return mean;
+  }
+
   /**
-   * Chances of the life of one more coat over the cells of {@link LogLife}.
+   * How one more coat is to be predicted.
    *
+   * @param sdShare share of σ that is left: 1, or less on a boat whose effect is taken apart
    * @param clockSd further standard deviation in ln L for what the exposure clock cannot know
    */
-  LifeChances predictive(double clockSd) {
-    return average(weights, clockSd);
+  record Spread(double sdShare, double clockSd) {
+    /** Over all boats. */
+    static Spread overall(double clockSd) {
+      return new Spread(1, clockSd);
+    }
+
+    private double sd(double sigma) {
+      return Math.hypot(sdShare * sigma, clockSd);
+    }
+  }
+
+  /** Chances of the life of one more coat over the cells of {@link LogLife}. */
+  LifeChances predictive(Spread spread) {
+    return average(weights, spread);
   }
 
   /** The same for a coat that has itself taught {@code own}: by what the others taught. */
-  LifeChances predictiveWithout(Lesson own, double clockSd) {
+  LifeChances predictiveWithout(Lesson own, Spread spread) {
     double[] log = new double[weights.length];
     for (int point = 0; point < weights.length; point++) {
       log[point] =
           weights[point] > LEAST_WEIGHT
-              ? Math.log(weights[point]) - own.log(row(point, 0))
+              ? Math.log(weights[point]) - own.log(row(point, Spread.overall(0)))
               : Double.NEGATIVE_INFINITY;
     }
-    return average(normalised(log), clockSd);
+    return average(normalised(log), spread);
   }
 
-  private LifeChances average(double[] of, double clockSd) {
+  private LifeChances average(double[] of, Spread spread) {
     double[] chances = new double[LogLife.POINTS];
     for (int point = 0; point < of.length; point++) {
       if (of[point] > LEAST_WEIGHT) {
-        row(point, clockSd).addTo(chances, of[point]);
+        row(point, spread).addTo(chances, of[point]);
       }
     }
     return LifeChances.of(chances);
   }
 
-  private LogLife.Row row(int point, double clockSd) {
-    LogLife.Row[] ofSd =
-        rows.computeIfAbsent(clockSd, sd -> new LogLife.Row[muPoints() * sigmaPoints()]);
-    if (ofSd[point] == null) {
+  private LogLife.Row row(int point, Spread spread) {
+    LogLife.Row[] ofSpread =
+        rows.computeIfAbsent(spread, s -> new LogLife.Row[muPoints() * sigmaPoints()]);
+    if (ofSpread[point] == null) {
       double sigma = sigma(point % sigmaPoints());
-      ofSd[point] = LogLife.normal(mu(point / sigmaPoints()), Math.hypot(sigma, clockSd));
+      ofSpread[point] = LogLife.normal(mu(point / sigmaPoints()), spread.sd(sigma));
     }
-    return ofSd[point];
+    return ofSpread[point];
   }
 }

@@ -23,6 +23,8 @@ final class ReasonWords {
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMMM", Locale.ENGLISH);
 
+  private static final int WORTH_A_WORD = 8;
+
   private ReasonWords() {}
 
   static List<String> label(Product product) {
@@ -55,7 +57,11 @@ final class ReasonWords {
     return List.of(lives, frequency(risk) + " are bare by");
   }
 
-  static List<String> berth(Surface surface, List<Stay> stays, LocalDate from, LocalDate asOf) {
+  /** The day a coat was laid and the day of its forecast. */
+  record Span(LocalDate laid, LocalDate asOf) {}
+
+  static List<String> berth(Surface surface, List<Stay> stays, double onThisBoat, Span span) {
+    LocalDate asOf = span.asOf();
     List<String> facts = new ArrayList<>();
     Stay now =
         stays.stream()
@@ -67,7 +73,7 @@ final class ReasonWords {
         .filter(
             s ->
                 s.berth().yearly()
-                    && s.until().isAfter(from)
+                    && s.until().isAfter(span.laid())
                     && !s.from().isAfter(asOf.plusYears(1)))
         .filter(s -> !s.berth().equals(now.berth()))
         .findFirst()
@@ -81,6 +87,15 @@ final class ReasonWords {
                         + MONTH.format(s.until().minusDays(1))));
     if (surface.tone() == Tone.DARK) {
       facts.add("dark, so it takes more heat");
+    }
+    long percent = Math.round(100 * (onThisBoat - 1));
+    if (Math.abs(percent) >= WORTH_A_WORD) {
+      facts.add(
+          "her other coats lasted about "
+              + Math.abs(percent)
+              + " % "
+              + (percent > 0 ? "longer" : "shorter")
+              + " than such coats elsewhere");
     }
     return facts;
   }

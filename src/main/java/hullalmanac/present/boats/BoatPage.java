@@ -1,7 +1,9 @@
 package hullalmanac.present.boats;
 
 import hullalmanac.core.report.BoatTimeline;
+import hullalmanac.core.report.DateSteps;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A boat's page.
@@ -10,6 +12,7 @@ import java.util.List;
  * @param heading what is due first, in words
  * @param sentence the range and the chance, in words
  * @param reasons how that date came about
+ * @param steps the same as a picture, where there is a day to draw
  * @param unused findings that did not move it, and why
  * @param tables what the record holds of the boat
  */
@@ -20,6 +23,7 @@ public record BoatPage(
     String sentence,
     BoatTimeline timeline,
     List<ReasonCard> reasons,
+    Optional<DateSteps> steps,
     List<String> unused,
     List<Table> tables) {
   public BoatPage {

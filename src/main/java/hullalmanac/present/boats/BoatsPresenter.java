@@ -10,10 +10,12 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.report.BoatTimeline;
+import hullalmanac.core.report.DateSteps;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -143,6 +145,7 @@ public final class BoatsPresenter {
             .orElse("What is laid on this boat next will be followed from here."),
         BoatTimeline.of(f.almanac(), boat, f.coats(), f.asOf()),
         leading.map(x -> reasons(x)).orElse(List.of()),
+        leading.flatMap(x -> steps(x, f.asOf())),
         leading.map(BoatsPresenter::unused).orElse(List.of()),
         new BoatTables(f, l, boat).all());
   }
@@ -181,6 +184,13 @@ public final class BoatsPresenter {
               title, r.facts(), r.renewBy().map(DateWords::dated).orElse("over 15 years ahead")));
     }
     return cards;
+  }
+
+  private static Optional<DateSteps> steps(CoatForecast f, LocalDate today) {
+    return f.coat()
+        .laidOn()
+        .map(laid -> new DateSteps(laid, today, f.reasons().stream().map(Reason::renewBy).toList()))
+        .filter(steps -> !steps.isEmpty());
   }
 
   private static List<String> unused(CoatForecast f) {

@@ -1,5 +1,6 @@
 package hullalmanac.ui.boats;
 
+import hullalmanac.core.report.DateSteps;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Card;
@@ -7,7 +8,10 @@ import hullalmanac.ui.widget.CardRow;
 import hullalmanac.ui.widget.ChartBox;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
+import hullalmanac.ui.widget.StepsBox;
 import hullalmanac.ui.widget.TidyTable;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
@@ -38,6 +42,7 @@ final class BoatPagePanel {
       column.add(Labels.heading("How this date came about"), "gapbottom 4");
       column.add(reasons(page), "wmin 0");
     }
+    page.steps().ifPresent(steps -> column.add(picture(page, steps), "wmin 0, gaptop 8"));
     for (String unused : page.unused()) {
       column.add(Labels.wrapped("Not used: " + unused + ".", true), "wmin 100");
     }
@@ -55,6 +60,16 @@ final class BoatPagePanel {
         "Drop: water beads · flat drop: sheets · hollow drop: lies flat · dots: gloss at 60° · dark band: half of the"
             + " chances, light band: 8 in 10 · hatched: likely bare between · grey: ashore",
         true);
+  }
+
+  private static StepsBox picture(BoatPage page, DateSteps steps) {
+    List<String> names = new ArrayList<>();
+    List<String> told = new ArrayList<>();
+    for (BoatPage.ReasonCard reason : page.reasons()) {
+      names.add((names.size() + 1) + "  " + reason.title());
+      told.add(reason.title() + ": " + reason.date());
+    }
+    return new StepsBox(steps, names, String.join(", ", told));
   }
 
   private static JPanel reasons(BoatPage page) {

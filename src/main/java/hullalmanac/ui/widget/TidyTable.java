@@ -128,7 +128,8 @@ public final class TidyTable extends JTable {
   public void updateUI() {
     super.updateUI();
     if (getColumnModel().getColumnCount() > 0) {
-      setRowHeight(javax.swing.UIManager.getInt("Table.rowHeight"));
+      setRowHeight(
+          com.formdev.flatlaf.util.UIScale.scale(javax.swing.UIManager.getInt("Table.rowHeight")));
       headerAtLeft();
       fit();
     }

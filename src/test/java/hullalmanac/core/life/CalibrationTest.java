@@ -46,8 +46,14 @@ class CalibrationTest {
       }
       ProductLife life = ProductLife.of(MU_MEAN, Lesson.all(lessons));
       places.mu().add(placeOfMu(life, mu));
-      places.nextCoat().add(life.predictive(0).lapsed(Math.exp(drawn.normal(mu, sigma))));
-      LifeChances own = life.predictiveWithout(lessons.get(0), 0).times(coats.get(0).seen());
+      places
+          .nextCoat()
+          .add(
+              life.predictive(ProductLife.Spread.overall(0))
+                  .lapsed(Math.exp(drawn.normal(mu, sigma))));
+      LifeChances own =
+          life.predictiveWithout(lessons.get(0), ProductLife.Spread.overall(0))
+              .times(coats.get(0).seen());
       places.seenCoats().add(own.lapsed(Math.exp(coats.get(0).lnLife())));
     }
     return places;
@@ -90,7 +96,7 @@ class CalibrationTest {
   void seesALawThatIsOff() {
     Drawn drawn = new Drawn(3);
     List<Double> places = new ArrayList<>();
-    LifeChances prior = ProductLife.prior(MU_MEAN + 0.4).predictive(0);
+    LifeChances prior = ProductLife.prior(MU_MEAN + 0.4).predictive(ProductLife.Spread.overall(0));
     for (int i = 0; i < FLEETS; i++) {
       places.add(prior.lapsed(Math.exp(drawn.normal(MU_MEAN, 0.5))));
     }

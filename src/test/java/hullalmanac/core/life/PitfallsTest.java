@@ -19,7 +19,10 @@ class PitfallsTest {
 
   /** Learned median over the true one. */
   private static double ratio(List<Lesson> lessons) {
-    return ProductLife.of(MU + 0.1, Lesson.all(lessons)).predictive(0).quantile(0.5) / 180;
+    return ProductLife.of(MU + 0.1, Lesson.all(lessons))
+            .predictive(ProductLife.Spread.overall(0))
+            .quantile(0.5)
+        / 180;
   }
 
   private static Lesson lesson(LogLikelihood seen) {
@@ -126,7 +129,7 @@ class PitfallsTest {
   private static double covered(boolean shared) {
     Drawn drawn = new Drawn(14);
     double firstSd = 0.026;
-    LifeChances prior = ProductLife.prior(MU).predictive(0);
+    LifeChances prior = ProductLife.prior(MU).predictive(ProductLife.Spread.overall(0));
     int held = 0;
     int coats = 500;
     for (int i = 0; i < coats; i++) {

@@ -88,7 +88,7 @@ class ProductLifeTest {
   @ParameterizedTest
   @CsvSource({"0.10, 0.10", "0.30, 0.10", "0.50, 0.10", "0.90, 0.10", "0.30, 0.15"})
   void predictsAsACloserSumDoes(double p, double clockSd) {
-    LifeChances chances = ProductLife.prior(5).predictive(clockSd);
+    LifeChances chances = ProductLife.prior(5).predictive(ProductLife.Spread.overall(clockSd));
     assertThat(predictive(Math.log(chances.quantile(p)), 5, clockSd)).isCloseTo(p, within(1e-3));
   }
 

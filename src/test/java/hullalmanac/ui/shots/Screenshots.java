@@ -11,7 +11,10 @@ import hullalmanac.service.RecordService;
 import hullalmanac.ui.shell.MainWindow;
 import hullalmanac.ui.task.SwingTaskRunner;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.StepsBox;
+import java.awt.Component;
 import java.awt.Container;
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.nio.file.Path;
@@ -70,6 +73,9 @@ final class Screenshots {
     SwingUtilities.invokeAndWait(() -> presenter.openBoat(boat.id()));
     Thread.sleep(1500);
     write(window[0], new File(folder, "boat" + tail));
+    SwingUtilities.invokeAndWait(() -> bringUp(window[0].frame().getContentPane(), zoom));
+    Thread.sleep(500);
+    write(window[0], new File(folder, "reasons" + tail));
     SwingUtilities.invokeAndWait(
         () -> {
           presenter.go(Place.SHELF);
@@ -81,6 +87,18 @@ final class Screenshots {
     SwingUtilities.invokeAndWait(() -> window[0].frame().dispose());
     tasks.close();
     open.close();
+  }
+
+  /** Scrolls to the picture of how a date came about. */
+  private static void bringUp(Container in, float zoom) {
+    for (Component c : in.getComponents()) {
+      if (c instanceof StepsBox box) {
+        int above = Math.round(250 * zoom);
+        box.scrollRectToVisible(new Rectangle(0, -above, box.getWidth(), above + box.getHeight()));
+      } else if (c instanceof Container inner) {
+        bringUp(inner, zoom);
+      }
+    }
   }
 
   private static Id<Product> product(Almanac almanac, String key) {
