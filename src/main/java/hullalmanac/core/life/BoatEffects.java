@@ -37,6 +37,11 @@ final class BoatEffects {
         .orElseThrow();
   }
 
+  /** ρ. */
+  double share() {
+    return share;
+  }
+
   /** Spread of lives on one boat. */
   ProductLife.Spread spread(double clockSd) {
     return new ProductLife.Spread(Math.sqrt(1 - share), clockSd);

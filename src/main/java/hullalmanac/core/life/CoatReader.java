@@ -37,10 +37,14 @@ final class CoatReader {
   private final InService coats;
   private final Clocks clocks;
   private final Map<Id<Surface>, Optional<SurfaceClock>> surfaceClocks = new HashMap<>();
-  private final Map<Id<Coat>, Evidence> uncovered = new HashMap<>();
+  private final Known known;
   private final Map<Cover, Long> covers;
 
-  CoatReader(Almanac almanac, WearPractice practice, LocalDate asOf) {
+  /**
+   * @param known what was read of coats before
+   */
+  CoatReader(Almanac almanac, WearPractice practice, LocalDate asOf, Known known) {
+    this.known = known;
     this.almanac = almanac;
     this.asOf = asOf;
     products =
@@ -135,16 +139,23 @@ final class CoatReader {
           lessons
               .computeIfAbsent(product(coat), p -> new ArrayList<>())
               .add(
-                  new Lives.Taught(
-                      surface.boat(),
-                      coat,
-                      new Lesson(evidence.logLikelihood(), evidence.metAt(), share),
-                      evidence,
-                      seenBare(coat, evidence)));
+                  known
+                      .lesson(coat, evidence, share)
+                      .orElseGet(() -> known.keep(lesson(surface, coat, evidence, share))));
         }
       }
     }
     return lessons;
+  }
+
+  private Lives.Taught lesson(Surface surface, Coat coat, Evidence evidence, double share) {
+    return new Lives.Taught(
+        surface.boat(),
+        coat,
+        share,
+        new Lesson(evidence.logLikelihood(), evidence.metAt(), share),
+        evidence,
+        seenBare(coat, evidence));
   }
 
   /** What coats laid in one go have in common. */
@@ -166,18 +177,35 @@ final class CoatReader {
   }
 
   Evidence evidence(Coat coat, CoatClock clock) {
-    return clock.toppers().isEmpty()
-        ? uncovered.computeIfAbsent(coat.id(), id -> read(coat, clock))
-        : read(coat, clock);
-  }
-
-  private Evidence read(Coat coat, CoatClock clock) {
     LocalDate end = coats.end(coat).filter(e -> e.isBefore(asOf)).orElse(asOf.plusDays(1));
     List<Finding> seen =
         findings.getOrDefault(coat.surface(), List.of()).stream()
             .filter(f -> !f.day().isBefore(clock.laid()) && f.day().isBefore(end))
             .toList();
-    return EvidenceReader.read(coat, clock, seen, this::why, asOf);
+    return known.evidence(
+        coat,
+        content(coat, clock, seen),
+        () -> EvidenceReader.read(coat, clock, seen, this::why, asOf));
+  }
+
+  /** All that the evidence of a coat rests on. */
+  private List<Object> content(Coat coat, CoatClock clock, List<Finding> seen) {
+    Optional<LocalDate> ended =
+        coat.ending().map(Coat.Ending::on).filter(day -> !day.isAfter(asOf));
+    List<Object> content = new ArrayList<>();
+    content.add(coat);
+    content.add(ended);
+    content.add(clock.coatClass());
+    content.add(clock.toppers());
+    content.add(clock.surface().washes());
+    content.add(ended.map(clock::dose));
+    content.add(coat.knownFrom().map(clock::dose));
+    for (Finding f : seen) {
+      content.add(f);
+      content.add(why(f));
+      content.add(clock.dose(f.day()));
+    }
+    return content;
   }
 
   private VisitWhy why(Finding finding) {

@@ -30,6 +30,8 @@ public final class Forecaster {
   private final Almanac almanac;
   private final LocalDate asOf;
   private final Map<Id<Boat>, Boat> boats;
+  private final WearPractice practice;
+  private final Known known;
   private final CoatReader reader;
   private final Lives lives;
   private final Risks risks;
@@ -41,22 +43,38 @@ public final class Forecaster {
 
   /** Forecasts with other values of wear. */
   public Forecaster(Almanac almanac, WearPractice practice, LocalDate asOf) {
-    this(almanac, new CoatReader(almanac, practice, asOf), asOf, true);
+    this(almanac, practice, asOf, Known.nothing(), Optional.of(Lives.untaught()));
   }
 
-  private Forecaster(Almanac almanac, CoatReader reader, LocalDate asOf, boolean learns) {
+  private Forecaster(
+      Almanac almanac,
+      WearPractice practice,
+      LocalDate asOf,
+      Known known,
+      Optional<Lives> learnsAfter) {
     this.almanac = almanac;
+    this.practice = practice;
     this.asOf = asOf;
-    this.reader = reader;
+    this.known = known;
+    reader = new CoatReader(almanac, practice, asOf, known);
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
     risks = new Risks(almanac, asOf);
-    lives = learns ? Lives.of(reader.lessons()) : Lives.untaught();
+    lives =
+        learnsAfter.map(before -> Lives.of(reader.lessons(), before)).orElseGet(Lives::untaught);
+  }
+
+  /**
+   * A forecaster of the record after a change, or on another day, that answers as a new one would
+   * but reads again only the coats of which something changed, and learns again only of their
+   * products.
+   */
+  public Forecaster next(Almanac changed, LocalDate day) {
+    return new Forecaster(changed, practice, day, known.copy(), Optional.of(lives));
   }
 
   /** A forecaster that knows labels, berths and each coat's own findings, and learns nothing. */
   static Forecaster untaught(Almanac almanac, LocalDate asOf) {
-    return new Forecaster(
-        almanac, new CoatReader(almanac, WearPractice.usual(), asOf), asOf, false);
+    return new Forecaster(almanac, WearPractice.usual(), asOf, Known.nothing(), Optional.empty());
   }
 
   /** Forecasts every coat in service, in order of the early end, then by boat and surface. */

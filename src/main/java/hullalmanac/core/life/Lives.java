@@ -18,12 +18,24 @@ final class Lives {
   private BoatEffects boats = new BoatEffects(LifePractice.BOATS_SHARE);
 
   /**
+   * A coat and what it teaches.
+   *
+   * @param share weight of the lesson
    * @param bare whether it was seen to have lapsed
    */
-  record Taught(Id<Boat> boat, Coat coat, Lesson lesson, Evidence evidence, boolean bare) {}
+  record Taught(
+      Id<Boat> boat, Coat coat, double share, Lesson lesson, Evidence evidence, boolean bare) {
+    /** Whether it was drawn from this very evidence. */
+    @SuppressWarnings("ReferenceEquality") // evidence that was kept is the same object
+    boolean drawnFrom(Evidence other) {
+      return evidence == other;
+    }
+  }
 
   /** What is known of one product. */
   private static final class OfProduct {
+    private final Product product;
+    private final List<Taught> coats;
     private final ProductLife life;
     private final Map<Id<Coat>, Lesson> lessons = new HashMap<>();
     private final Map<ProductLife.Spread, LifeChances> predictives = new HashMap<>();
@@ -32,6 +44,8 @@ final class Lives {
     private final List<Lifetime> bracketed;
 
     OfProduct(Product product, List<Taught> coats) {
+      this.product = product;
+      this.coats = List.copyOf(coats);
       coats.forEach(t -> lessons.put(t.coat().id(), t.lesson()));
       life = ProductLife.taught(product, List.copyOf(lessons.values()));
       bracketed = coats.stream().flatMap(t -> t.evidence().life().stream()).toList();
@@ -62,11 +76,19 @@ final class Lives {
     return new Lives();
   }
 
-  /** Learns from coats. */
-  static Lives of(Map<Product, List<Taught>> coats) {
+  /**
+   * Learns from coats.
+   *
+   * @param before what was learned before: kept of products whose lessons are the same
+   */
+  static Lives of(Map<Product, List<Taught>> coats, Lives before) {
     Lives lives = new Lives();
     coats.forEach(
-        (product, list) -> lives.products.put(product.id(), new OfProduct(product, list)));
+        (product, list) -> {
+          OfProduct kept = before.products.get(product.id());
+          boolean same = kept != null && kept.product.equals(product) && kept.coats.equals(list);
+          lives.products.put(product.id(), same ? kept : new OfProduct(product, list));
+        });
     lives.boats = BoatEffects.likeliest(share -> lives.effects(coats, share));
     return lives;
   }

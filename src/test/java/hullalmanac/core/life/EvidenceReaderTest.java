@@ -222,6 +222,23 @@ class EvidenceReaderTest {
             });
   }
 
+  /** Who only ever tapped "fine" in passing is taken to have done so on the last day too. */
+  @Test
+  void trustsTheLastLookNoMoreThanThoseBefore() {
+    scene.yard.found(
+        scene.topsides,
+        day(60),
+        SurfaceState.WASHED,
+        Entered.TWO_TOUCH,
+        Boatyard.water(BEADS),
+        null);
+    Coat ended =
+        scene.yard.end(coat, new Coat.Ending(day(140), CoatEnd.RENEWED, EndState.BEADS, ""));
+    says(
+        scene.evidence(ended),
+        life -> 0.5 * good(life, dose(60), 0.15) * good(life, dose(140), 0.15) + 0.5);
+  }
+
   @Test
   void remembersTheLastBareLookAtACleanSurface() {
     scene.water(200, SurfaceState.DIRTY, FLAT);
