@@ -15,6 +15,8 @@ import java.util.Optional;
 
 /** Where the boats lie, in summer and in winter, and their care plans. */
 final class SampleBerths {
+  private static final String PUT_AWAY = "merganser";
+
   private SampleBerths() {}
 
   static void add(Draft d) {
@@ -46,10 +48,28 @@ final class SampleBerths {
             Optional.empty(),
             "winter");
       }
+      if (boat.key().equals(PUT_AWAY)) {
+        putAway(d, boat);
+      }
       if (i % 5 == 1 && boat.status() == hullalmanac.core.record.BoatStatus.ACTIVE) {
         plan(d, boat);
       }
     }
+  }
+
+  /** For good in a shed, where her coating will outlast the forecast. */
+  private static void putAway(Draft d, Boat boat) {
+    berth(
+        d,
+        boat,
+        d.harbours.get(2),
+        Cover.SHED,
+        Water.ASHORE,
+        LocalDate.of(2026, 4, 28),
+        Optional.empty(),
+        false,
+        Optional.empty(),
+        "shed");
   }
 
   private static void berth(

@@ -20,12 +20,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Forty boats, their owners and their surfaces. */
 final class SampleBoats {
-  /** The party that wants its boats renewed early. */
-  private static final int CAUTIOUS = 4;
+  /** The party that wants its boats renewed early, and one that can wait. */
+  private static final Map<String, Double> RISKS = Map.of("lind", 0.15, "rowe", 0.60);
 
   private static final List<String> NAMES =
       List.of(
@@ -144,7 +145,7 @@ final class SampleBoats {
             key + "@example.org",
             "",
             d.chance(0.1) ? "de" : "",
-            d.parties.size() == CAUTIOUS ? Optional.of(0.15) : Optional.empty(),
+            Optional.ofNullable(RISKS.get(key)),
             ""));
   }
 

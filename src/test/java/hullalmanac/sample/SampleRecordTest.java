@@ -105,6 +105,9 @@ class SampleRecordTest {
     List<ProductKind> protecting =
         Arrays.stream(ProductKind.values()).filter(ProductKind::protects).toList();
     assertThat(a.coats().stream().map(c -> kinds.get(c.product()))).containsAll(protecting);
+    assertThat(a.coats()).anyMatch(c -> c.over().isPresent());
+    assertThat(a.duties()).isNotEmpty();
+    assertThat(a.parties()).anyMatch(p -> p.risk().isPresent());
   }
 
   @Test
@@ -117,10 +120,19 @@ class SampleRecordTest {
             .distinct()
             .toList();
     assertThat(outcomes)
-        .contains(Outcome.Dated.class, Outcome.AlreadyLapsed.class, Outcome.NotForecast.class);
+        .contains(
+            Outcome.Dated.class,
+            Outcome.AlreadyLapsed.class,
+            Outcome.NotForecast.class,
+            Outcome.TooFarAhead.class);
+    assertThat(fleet.coats().stream().anyMatch(f -> byInterval(f.outcome()))).isTrue();
     assertThat(fleet.coats().stream().filter(f -> f.outcome() instanceof Outcome.Dated))
         .hasSizeGreaterThan(100);
     assertThat(fleet.coats().stream().anyMatch(f -> moved(f.outcome()))).isTrue();
+  }
+
+  private static boolean byInterval(Outcome outcome) {
+    return outcome instanceof Outcome.NotForecast n && n.byInterval().isPresent();
   }
 
   private static boolean moved(Outcome outcome) {
