@@ -28,6 +28,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -40,7 +41,14 @@ final class Fleets {
 
   /** A fleet of a plan whose coats are renewed when the forecast says so. */
   static Fleet of(Plan plan) {
-    return new SecondLaw(plan).run((known, day) -> due(new Forecaster(known, day), day));
+    AtomicReference<Forecaster> last = new AtomicReference<>();
+    return new SecondLaw(plan)
+        .run(
+            (known, day) -> {
+              Forecaster before = last.get();
+              last.set(before == null ? new Forecaster(known, day) : before.next(known, day));
+              return due(last.get(), day);
+            });
   }
 
   private static Set<Id<Coat>> due(Forecaster forecaster, LocalDate day) {

@@ -33,17 +33,24 @@ final class BoatEffect {
   }
 
   /**
-   * Adds what a coat says.
+   * What a coat says of b: ln of how likely it is at each point of the grid.
    *
    * @param such chances of the life of such a coat on a boat like most
    */
-  void add(Coat coat, LifeChances such, LogLikelihood evidence) {
+  static double[] says(LifeChances such, LogLikelihood evidence) {
     double[] log = new double[POINTS];
     for (int k = 0; k < POINTS; k++) {
       log[k] = Math.log(Math.max(such.expected(evidence, cells(k)), Double.MIN_NORMAL));
-      sum[k] += log[k];
     }
-    logs.put(coat.id(), log);
+    return log;
+  }
+
+  /** Adds what a coat says. */
+  void add(Coat coat, double[] says) {
+    for (int k = 0; k < POINTS; k++) {
+      sum[k] += says[k];
+    }
+    logs.put(coat.id(), says);
   }
 
   /** Whether any other coat of the boat says something. */

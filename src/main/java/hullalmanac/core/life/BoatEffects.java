@@ -48,15 +48,13 @@ final class BoatEffects {
   }
 
   /**
-   * Adds what a coat showed.
+   * Adds what a coat says of its boat.
    *
-   * @param such chances of the life of such a coat on a boat like most
+   * @param says as {@link BoatEffect#says}
    * @param sigma spread of such lives in ln L over all boats
    */
-  void add(Lives.Taught taught, LifeChances such, double sigma) {
-    boats
-        .computeIfAbsent(taught.boat(), id -> new BoatEffect(share))
-        .add(taught.coat(), such, taught.evidence().logLikelihood());
+  void add(Lives.Taught taught, double[] says, double sigma) {
+    boats.computeIfAbsent(taught.boat(), id -> new BoatEffect(share)).add(taught.coat(), says);
     sigmas.put(taught.boat(), sigma);
   }
 

@@ -39,6 +39,7 @@ final class Lives {
     private final ProductLife life;
     private final Map<Id<Coat>, Lesson> lessons = new HashMap<>();
     private final Map<ProductLife.Spread, LifeChances> predictives = new HashMap<>();
+    private final Map<Double, List<double[]>> ofBoats = new HashMap<>();
     private final double sigma;
     private final LivesSeen seen;
     private final List<Lifetime> bracketed;
@@ -58,6 +59,18 @@ final class Lives {
               chances.quantile(0.10),
               chances.quantile(0.50),
               chances.quantile(0.90));
+    }
+
+    /** What each of its coats says of its boat, in their order. */
+    List<double[]> saysOfBoats(BoatEffects effects) {
+      return ofBoats.computeIfAbsent(
+          effects.share(),
+          share -> {
+            LifeChances such = predictive(effects.spread(LifePractice.CLOCK_SD));
+            return coats.stream()
+                .map(t -> BoatEffect.says(such, t.evidence().logLikelihood()))
+                .toList();
+          });
     }
 
     LifeChances predictive(ProductLife.Spread spread) {
@@ -98,8 +111,10 @@ final class Lives {
     coats.forEach(
         (product, list) -> {
           OfProduct known = of(product);
-          LifeChances such = known.predictive(effects.spread(LifePractice.CLOCK_SD));
-          list.forEach(taught -> effects.add(taught, such, known.sigma));
+          List<double[]> says = known.saysOfBoats(effects);
+          for (int i = 0; i < list.size(); i++) {
+            effects.add(list.get(i), says.get(i), known.sigma);
+          }
         });
     return effects;
   }

@@ -64,7 +64,7 @@ class BoatEffectTest {
     double[] off = {0.3, 0.5, 0.1};
     double sum = 0;
     for (double d : off) {
-      effect.add(coat(), such, about(MU + d));
+      effect.add(coat(), BoatEffect.says(such, about(MU + d)));
       sum += d;
     }
     double v = within * within + SD_OF_SEEN * SD_OF_SEEN;
@@ -78,7 +78,7 @@ class BoatEffectTest {
   void leavesACoatsOwnFindingsOut() {
     BoatEffect effect = new BoatEffect(0.25);
     Coat own = coat();
-    effect.add(own, normal(MU, 0.4), about(MU + 0.5));
+    effect.add(own, BoatEffect.says(normal(MU, 0.4), about(MU + 0.5)));
     assertThat(effect.knowsBesides(own)).isFalse();
     assertThat(effect.knowsBesides(coat())).isTrue();
     assertThat(effect.meanBesides(own, SIGMA)).isCloseTo(0, within(1e-12));
@@ -102,8 +102,9 @@ class BoatEffectTest {
                 Optional.empty(),
                 Optional.empty());
         Lesson lesson = new Lesson(evidence.logLikelihood(), Optional.empty(), 1);
-        effects.add(
-            new Lives.Taught(new Id<Boat>(boat), coat(), 1, lesson, evidence, false), such, SIGMA);
+        Lives.Taught taught =
+            new Lives.Taught(new Id<Boat>(boat), coat(), 1, lesson, evidence, false);
+        effects.add(taught, BoatEffect.says(such, evidence.logLikelihood()), SIGMA);
       }
     }
     return effects;
@@ -129,7 +130,9 @@ class BoatEffectTest {
       BoatEffect effect = new BoatEffect(share);
       double b = drawn.normal(0, Math.sqrt(share) * SIGMA);
       for (int i = 0; i < 5; i++) {
-        effect.add(coat(), within, about(drawn.normal(MU + b, Math.sqrt(1 - share) * SIGMA)));
+        effect.add(
+            coat(),
+            BoatEffect.says(within, about(drawn.normal(MU + b, Math.sqrt(1 - share) * SIGMA))));
       }
       double next = drawn.normal(MU + b, Math.sqrt(1 - share) * SIGMA);
       with.add(Math.pow(mean(effect.on(coat(), within, SIGMA)) - next, 2));
