@@ -18,10 +18,9 @@ final class Known {
   private static final int READINGS = 2;
 
   private final Map<Id<Coat>, List<Entry>> coats;
+  private final Map<Id<Coat>, Lives.Taught> lessons;
 
   private record Entry(Object content, Evidence evidence) {}
-
-  private final Map<Id<Coat>, Lives.Taught> lessons;
 
   private Known(Map<Id<Coat>, List<Entry>> coats, Map<Id<Coat>, Lives.Taught> lessons) {
     this.coats = coats;
