@@ -33,11 +33,25 @@ final class BoatEffect {
   }
 
   /**
-   * What a coat says of b: ln of how likely it is at each point of the grid.
+   * What a coat says of b: ln of how likely it is at each point of the grid; for a coat met in
+   * service, given that it lived until then, since a shorter life would not have been met.
    *
    * @param such chances of the life of such a coat on a boat like most
    */
-  static double[] says(LifeChances such, LogLikelihood evidence) {
+  static double[] says(LifeChances such, Evidence evidence) {
+    double[] log = logExpected(such, evidence.logLikelihood());
+    if (evidence.metAt().isPresent()) {
+      LogLikelihood met = new LogLikelihood();
+      met.addSurvived(evidence.metAt().get());
+      double[] survived = logExpected(such, met);
+      for (int k = 0; k < POINTS; k++) {
+        log[k] -= survived[k];
+      }
+    }
+    return log;
+  }
+
+  private static double[] logExpected(LifeChances such, LogLikelihood evidence) {
     double[] log = new double[POINTS];
     for (int k = 0; k < POINTS; k++) {
       log[k] = Math.log(Math.max(such.expected(evidence, cells(k)), Double.MIN_NORMAL));

@@ -67,9 +67,7 @@ final class Lives {
           effects.share(),
           share -> {
             LifeChances such = predictive(effects.spread(LifePractice.CLOCK_SD));
-            return coats.stream()
-                .map(t -> BoatEffect.says(such, t.evidence().logLikelihood()))
-                .toList();
+            return coats.stream().map(t -> BoatEffect.says(such, t.evidence())).toList();
           });
     }
 

@@ -30,10 +30,15 @@ class BoatEffectTest {
   }
 
   /** Evidence that a life was about so long, as a normal law in ln L. */
-  private static LogLikelihood about(double lnLife) {
+  private static Evidence about(double lnLife) {
     LogLikelihood log = new LogLikelihood();
     log.add(x -> Math.exp(-0.5 * Math.pow((x - lnLife) / SD_OF_SEEN, 2)));
-    return log;
+    return evidence(log, Optional.empty());
+  }
+
+  private static Evidence evidence(LogLikelihood log, Optional<Double> metAt) {
+    return new Evidence(
+        log, metAt, List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   private static LifeChances normal(double mean, double sd) {
@@ -74,6 +79,19 @@ class BoatEffectTest {
     assertThat(mean(effect.on(next, such, SIGMA))).isCloseTo(MU + expected, within(2e-3));
   }
 
+  /** That a coat was met in service says nothing of its boat: only such coats are met. */
+  @Test
+  void learnsNothingFromACoatOnlyMet() {
+    LogLikelihood met = new LogLikelihood();
+    met.addSurvived(150);
+    BoatEffect effect = new BoatEffect(0.25);
+    effect.add(coat(), BoatEffect.says(normal(MU, 0.4), evidence(met, Optional.of(150.0))));
+    assertThat(effect.meanBesides(coat(), SIGMA)).isCloseTo(0, within(1e-9));
+    BoatEffect seen = new BoatEffect(0.25);
+    seen.add(coat(), BoatEffect.says(normal(MU, 0.4), evidence(met, Optional.empty())));
+    assertThat(seen.meanBesides(coat(), SIGMA)).isGreaterThan(0.05);
+  }
+
   @Test
   void leavesACoatsOwnFindingsOut() {
     BoatEffect effect = new BoatEffect(0.25);
@@ -92,19 +110,11 @@ class BoatEffectTest {
       double b = random.normal(0, Math.sqrt(truth) * SIGMA);
       for (int i = 0; i < 4; i++) {
         double lnLife = random.normal(MU + b, Math.sqrt(1 - truth) * SIGMA);
-        Evidence evidence =
-            new Evidence(
-                about(lnLife),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        Evidence evidence = about(lnLife);
         Lesson lesson = new Lesson(evidence.logLikelihood(), Optional.empty(), 1);
         Lives.Taught taught =
             new Lives.Taught(new Id<Boat>(boat), coat(), 1, lesson, evidence, false);
-        effects.add(taught, BoatEffect.says(such, evidence.logLikelihood()), SIGMA);
+        effects.add(taught, BoatEffect.says(such, evidence), SIGMA);
       }
     }
     return effects;
