@@ -2,6 +2,7 @@ package hullalmanac.service;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.RecordRules;
@@ -71,7 +72,7 @@ public final class ImportService {
   /** Photo files go first and rows second, so that a row never names a file that is not there. */
   private static Outcome add(RecordService open, Path lists, Almanac additions) {
     PhotoFiles.copy(lists.resolve("photos"), open.photos(), additions.photos());
-    open.add("import of " + lists.getFileName(), additions);
+    open.change("import of " + lists.getFileName(), Edit.all(additions));
     return new Done(rows(additions));
   }
 

@@ -1,8 +1,13 @@
 package hullalmanac.service;
 
+import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.record.RowChange;
 import hullalmanac.store.Copies;
 import hullalmanac.store.Database;
 import hullalmanac.store.RecordLock;
@@ -155,20 +160,53 @@ public final class RecordService implements AutoCloseable {
   }
 
   /**
-   * Adds rows in one act, all or nothing, and writes the business in place of the one there.
+   * Applies a change in one act, all or nothing.
    *
    * @param what the act in words, for the change log
    */
-  public void add(String what, Almanac additions) {
-    database.add(what, surroundings.clock().instant(), surroundings.day(), additions);
-    contents = null;
+  public void change(String what, Edit edit) {
+    database.change(what, surroundings.clock().instant(), surroundings.day(), edit);
+    if (contents != null) {
+      contents = contents.with(edit);
+    }
   }
 
-  /** Takes back the newest act; says whether there was one. */
-  public boolean undo() {
-    boolean undone = database.undoNewest(surroundings.clock().instant(), surroundings.day());
+  /** What undo would take back, in words. */
+  public Optional<String> undoable() {
+    return database.undoable().map(Act::what);
+  }
+
+  /** What redo would do again, in words. */
+  public Optional<String> redoable() {
+    return database.redoable().map(Act::what);
+  }
+
+  /** Takes back the newest act; returns it in words, or nothing when there was none. */
+  public Optional<String> undo() {
     contents = null;
-    return undone;
+    return database.undo(surroundings.clock().instant(), surroundings.day()).map(Act::what);
+  }
+
+  /** Does again what was undone last; returns it in words, or nothing when there was nothing. */
+  public Optional<String> redo() {
+    contents = null;
+    return database.redo(surroundings.clock().instant(), surroundings.day()).map(Act::what);
+  }
+
+  /** What was changed of a row and of all that belongs to it, newest first. */
+  public List<RowChange> history(Kind kind, Id<?> id) {
+    return database.history(kind, id);
+  }
+
+  /** Acts that took out rows which are not back, newest first. */
+  public List<Act> bin() {
+    return database.bin();
+  }
+
+  /** Puts back what an act of the bin took out. */
+  public void putBack(Act act) {
+    contents = null;
+    database.putBack(act, surroundings.clock().instant(), surroundings.day());
   }
 
   /** The copies of a record, newest first. */

@@ -2,10 +2,16 @@ package hullalmanac.store;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Row;
 import java.sql.SQLException;
+import java.util.List;
+import java.util.Map;
 
 /** Reads and writes the whole of a record. */
 public final class AlmanacStore {
+  private final Tx tx;
   private final PlaceStore places;
   private final BoatStore boats;
   private final ProductStore products;
@@ -14,6 +20,7 @@ public final class AlmanacStore {
   private final FindingStore findings;
 
   public AlmanacStore(Tx tx) {
+    this.tx = tx;
     places = new PlaceStore(tx);
     boats = new BoatStore(tx);
     products = new ProductStore(tx);
@@ -44,26 +51,33 @@ public final class AlmanacStore {
         findings.photos());
   }
 
-  /**
-   * Adds every row of an almanac to what is there, and writes its business in place of the one
-   * there.
-   */
-  public void addAll(Almanac almanac) throws SQLException {
-    places.write(almanac.business());
-    places.addHarbours(almanac.harbours());
-    boats.addParties(almanac.parties());
-    boats.addBoats(almanac.boats());
-    boats.addRoles(almanac.roles());
-    boats.addSurfaces(almanac.surfaces());
-    places.addBerths(almanac.berths());
-    boats.addCarePlans(almanac.carePlans());
-    products.addProducts(almanac.products());
-    products.addBottles(almanac.bottles());
-    work.addVisits(almanac.visits());
-    work.addSteps(almanac.steps());
-    coats.addCoats(almanac.coats());
-    coats.addDuties(almanac.duties());
-    findings.addFindings(almanac.findings());
-    findings.addPhotos(almanac.photos());
+  /** Applies a change. */
+  public void apply(Edit edit) throws SQLException {
+    if (edit.business().isPresent()) {
+      places.write(edit.business().get());
+    }
+    Almanac put = Almanac.empty(Business.unnamed()).with(Edit.put(edit.put()));
+    places.putHarbours(put.harbours());
+    boats.putParties(put.parties());
+    boats.putBoats(put.boats());
+    boats.putRoles(put.roles());
+    boats.putSurfaces(put.surfaces());
+    places.putBerths(put.berths());
+    boats.putCarePlans(put.carePlans());
+    products.putProducts(put.products());
+    products.putBottles(put.bottles());
+    work.putVisits(put.visits());
+    work.putSteps(put.steps());
+    coats.putCoats(put.coats());
+    coats.putDuties(put.duties());
+    findings.putFindings(put.findings());
+    findings.putPhotos(put.photos());
+    remove(edit.gone());
+  }
+
+  private void remove(List<Row> gone) throws SQLException {
+    for (Row row : gone) {
+      tx.run("DELETE FROM " + Acts.table(Kind.of(row)) + " WHERE id = :id", Map.of("id", row.id()));
+    }
   }
 }

@@ -134,9 +134,9 @@ final class BoatStore {
                 row.text("note")));
   }
 
-  void addParties(List<Party> parties) throws SQLException {
+  void putParties(List<Party> parties) throws SQLException {
     tx.each(
-        PARTY.insert(),
+        PARTY.put(),
         parties,
         (to, p) ->
             to.set("id", p.id())
@@ -171,9 +171,9 @@ final class BoatStore {
                 row.text("note")));
   }
 
-  void addBoats(List<Boat> boats) throws SQLException {
+  void putBoats(List<Boat> boats) throws SQLException {
     tx.each(
-        BOAT.insert(),
+        BOAT.put(),
         boats,
         (to, b) ->
             to.set("id", b.id())
@@ -205,9 +205,9 @@ final class BoatStore {
                 row.maybeDay("until_day")));
   }
 
-  void addRoles(List<Role> roles) throws SQLException {
+  void putRoles(List<Role> roles) throws SQLException {
     tx.each(
-        ROLE.insert(),
+        ROLE.put(),
         roles,
         (to, r) ->
             to.set("id", r.id())
@@ -240,9 +240,9 @@ final class BoatStore {
                 row.text("note")));
   }
 
-  void addSurfaces(List<Surface> surfaces) throws SQLException {
+  void putSurfaces(List<Surface> surfaces) throws SQLException {
     tx.each(
-        SURFACE.insert(),
+        SURFACE.put(),
         surfaces,
         (to, s) ->
             to.set("id", s.id())
@@ -282,9 +282,9 @@ final class BoatStore {
         });
   }
 
-  void addCarePlans(List<CarePlan> plans) throws SQLException {
+  void putCarePlans(List<CarePlan> plans) throws SQLException {
     tx.each(
-        CARE_PLAN.insert(),
+        CARE_PLAN.put(),
         plans,
         (to, p) ->
             to.set("id", p.id())

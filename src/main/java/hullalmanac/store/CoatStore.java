@@ -7,7 +7,6 @@ import hullalmanac.core.record.DutyKind;
 import hullalmanac.core.record.EndState;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -74,7 +73,7 @@ final class CoatStore {
                 row.text("note")));
   }
 
-  private static Optional<Coat.Ending> ending(Row row) throws SQLException {
+  private static Optional<Coat.Ending> ending(Cells row) throws SQLException {
     Optional<LocalDate> on = row.maybeDay("ended_on");
     return on.isEmpty()
         ? Optional.empty()
@@ -87,12 +86,10 @@ final class CoatStore {
   }
 
   /** Adds coats, those that lie over others after them. */
-  void addCoats(List<Coat> coats) throws SQLException {
-    List<Coat> basesFirst =
-        coats.stream().sorted(Comparator.comparing((Coat c) -> c.over().isPresent())).toList();
+  void putCoats(List<Coat> coats) throws SQLException {
     tx.each(
-        COAT.insert(),
-        basesFirst,
+        COAT.put(),
+        coats,
         (to, c) ->
             to.set("id", c.id())
                 .set("key", c.key())
@@ -126,9 +123,9 @@ final class CoatStore {
                 row.text("note")));
   }
 
-  void addDuties(List<Duty> duties) throws SQLException {
+  void putDuties(List<Duty> duties) throws SQLException {
     tx.each(
-        DUTY.insert(),
+        DUTY.put(),
         duties,
         (to, d) ->
             to.set("id", d.id())

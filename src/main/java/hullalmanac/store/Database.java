@@ -1,8 +1,13 @@
 package hullalmanac.store;
 
+import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RecordException.Kind;
+import hullalmanac.core.record.RowChange;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,8 +18,10 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 
@@ -206,19 +213,18 @@ public final class Database implements AutoCloseable {
   }
 
   /**
-   * Adds rows in one act, all or nothing.
+   * Applies a change in one act, all or nothing.
    *
    * @param what the act in words, for the change log
    * @param at the time of the act
    * @param day the local day, for the day's copy
    */
-  public void add(String what, Instant at, LocalDate day, Almanac almanac) {
+  public void change(String what, Instant at, LocalDate day, Edit edit) {
     write(
-        what,
-        at,
+        new Deed(what, at, Optional.empty()),
         day,
         tx -> {
-          new AlmanacStore(tx).addAll(almanac);
+          new AlmanacStore(tx).apply(edit);
           return null;
         });
   }
@@ -228,39 +234,62 @@ public final class Database implements AutoCloseable {
     return read(tx -> tx.list("SELECT count(*) AS n FROM act", row -> row.whole("n")).get(0));
   }
 
-  /**
-   * Takes back the newest act that is not an undoing and has not been undone; says whether there
-   * was one.
-   */
-  public boolean undoNewest(Instant at, LocalDate day) {
-    String newest =
-        """
-        SELECT id
-        FROM act
-        WHERE undoes IS NULL
-          AND schema_step = :step
-          AND id NOT IN (SELECT undoes FROM act WHERE undoes IS NOT NULL)
-        ORDER BY at DESC, id
-        LIMIT 1
-        """;
-    List<Long> acts =
-        read(tx -> tx.list(newest, Map.of("step", setting.newest()), row -> row.number("id")));
-    if (acts.isEmpty()) {
-      return false;
-    }
-    long act = acts.get(0);
+  /** The act that undo would take back. */
+  public Optional<Act> undoable() {
+    return standing().undo();
+  }
+
+  /** The undoing that redo would take back. */
+  public Optional<Act> redoable() {
+    return standing().redo();
+  }
+
+  private Standing standing() {
+    return read(tx -> new Acts(tx).standing(setting.newest()));
+  }
+
+  /** Takes back the newest act that holds; returns it, or nothing when there was none. */
+  public Optional<Act> undo(Instant at, LocalDate day) {
+    return takeBack(undoable(), at, day);
+  }
+
+  /** Does again what was undone last; returns its undoing, or nothing when there was none. */
+  public Optional<Act> redo(Instant at, LocalDate day) {
+    return takeBack(redoable(), at, day);
+  }
+
+  private Optional<Act> takeBack(Optional<Act> act, Instant at, LocalDate day) {
+    act.ifPresent(
+        a ->
+            write(
+                new Deed(a.what(), at, Optional.of(a.id())),
+                day,
+                tx -> {
+                  Undo.apply(connection, a.id().value());
+                  return null;
+                }));
+    return act;
+  }
+
+  /** What was changed of a row and of all that belongs to it, newest first. */
+  public List<RowChange> history(hullalmanac.core.record.Kind kind, Id<?> id) {
+    return read(tx -> new Acts(tx).history(kind, id));
+  }
+
+  /** Acts that took out rows which are not back, newest first. */
+  public List<Act> bin() {
+    return read(tx -> new Acts(tx).bin(setting.newest()));
+  }
+
+  /** Puts back what an act of the bin took out, as an act of its own. */
+  public void putBack(Act act, Instant at, LocalDate day) {
     write(
-        "undo",
-        at,
+        new Deed("put back: " + act.what(), at, Optional.empty()),
         day,
         tx -> {
-          Undo.apply(connection, act);
-          tx.run(
-              "UPDATE act SET undoes = :act WHERE id = (SELECT act_id FROM current_act)",
-              Map.of("act", act));
+          Undo.putBack(connection, act.id().value());
           return null;
         });
-    return true;
   }
 
   <R> R read(Work<R> work) {
@@ -276,14 +305,14 @@ public final class Database implements AutoCloseable {
    * Does work in one transaction and one act of the change log; any failure leaves everything as it
    * was.
    */
-  <R> R write(String what, Instant at, LocalDate day, Work<R> work) {
+  <R> R write(Deed deed, LocalDate day, Work<R> work) {
     try {
       if (acts() > 0) {
         new Copies(folder).ofDay(connection, day);
       }
       connection.setAutoCommit(false);
       try {
-        R result = inAct(what, at, work);
+        R result = inAct(deed, work);
         connection.commit();
         return result;
       } catch (SQLException | RuntimeException | Error e) {
@@ -297,25 +326,26 @@ public final class Database implements AutoCloseable {
     }
   }
 
-  private <R> R inAct(String what, Instant at, Work<R> work) throws SQLException {
+  /** An act that is about to happen. */
+  record Deed(String what, Instant at, Optional<Id<Act>> undoes) {}
+
+  private <R> R inAct(Deed deed, Work<R> work) throws SQLException {
     Tx tx = new Tx(connection);
-    long act = (setting.random().getAsLong() >>> 1) | 1;
+    Id<Act> act = new IdSource(setting.random()).next();
+    Map<String, Object> row = new HashMap<>();
+    row.put("id", act);
+    row.put("at", deed.at().toString());
+    row.put("device", setting.device());
+    row.put("what", deed.what());
+    row.put("step", setting.newest());
+    row.put("undoes", deed.undoes());
+    tx.run("PRAGMA defer_foreign_keys = ON", Map.of());
     tx.run(
         """
-        INSERT INTO act (id, at, device, what, schema_step)
-        VALUES (:id, :at, :device, :what, :step)
+        INSERT INTO act (id, at, device, what, schema_step, undoes, place)
+        VALUES (:id, :at, :device, :what, :step, :undoes, (SELECT 1 + coalesce(max(place), 0) FROM act))
         """,
-        Map.of(
-            "id",
-            act,
-            "at",
-            at.toString(),
-            "device",
-            setting.device(),
-            "what",
-            what,
-            "step",
-            setting.newest()));
+        row);
     tx.run("INSERT INTO current_act (act_id, place) VALUES (:act, 0)", Map.of("act", act));
     R result = work.in(tx);
     tx.run("DELETE FROM current_act", Map.of());

@@ -49,6 +49,13 @@ final class Failures {
               Kind.MISSING,
               "The record " + file + " cannot be opened. Look whether it is still there.",
               e);
+      case 19 ->
+          new RecordException(
+              Kind.OTHER,
+              "The change does not fit the record "
+                  + file
+                  + ": something it belongs to is gone, or an id is taken. Nothing was changed.",
+              e);
       default ->
           new RecordException(
               Kind.OTHER, "The record " + file + " could not be used. Nothing was changed.", e);

@@ -100,11 +100,11 @@ final class FindingStore {
                 row.text("note")));
   }
 
-  void addFindings(List<Finding> findings) throws SQLException {
+  void putFindings(List<Finding> findings) throws SQLException {
     List<Fields> fields =
         findings.stream().map(f -> new Fields(f, ObservationText.of(f.seen()))).toList();
     tx.each(
-        FINDING.insert(),
+        FINDING.put(),
         fields,
         (to, f) ->
             to.set("id", f.finding().id())
@@ -127,7 +127,11 @@ final class FindingStore {
       }
     }
     tx.each(
-        GLOSS_READING.insert(),
+        GLOSS_READING.cut(),
+        fields,
+        (to, f) -> to.set("finding_id", f.finding().id()).set("place", f.seen().readings().size()));
+    tx.each(
+        GLOSS_READING.put(),
         readings,
         (to, r) ->
             to.set("finding_id", r.finding()).set("place", r.place()).set("gloss", r.gloss()));
@@ -149,9 +153,9 @@ final class FindingStore {
                 row.text("caption")));
   }
 
-  void addPhotos(List<Photo> photos) throws SQLException {
+  void putPhotos(List<Photo> photos) throws SQLException {
     tx.each(
-        PHOTO.insert(),
+        PHOTO.put(),
         photos,
         (to, p) ->
             to.set("id", p.id())

@@ -89,20 +89,8 @@ final class PlaceStore {
 
   /** Writes the business, in place of what was written of it before. */
   void write(Business business) throws SQLException {
-    String update =
-        """
-        UPDATE business SET
-          name = :name,
-          currency = :currency,
-          units = :units,
-          day_order = :day_order,
-          risk = :risk,
-          as_of = :as_of
-        WHERE id = :id
-        """;
-    String sql = business().isPresent() ? update : BUSINESS.insert();
     tx.each(
-        sql,
+        BUSINESS.put(),
         List.of(business),
         (to, b) ->
             to.set("id", 1)
@@ -127,9 +115,9 @@ final class PlaceStore {
                 row.text("note")));
   }
 
-  void addHarbours(List<Harbour> harbours) throws SQLException {
+  void putHarbours(List<Harbour> harbours) throws SQLException {
     tx.each(
-        HARBOUR.insert(),
+        HARBOUR.put(),
         harbours,
         (to, h) ->
             to.set("id", h.id())
@@ -165,7 +153,7 @@ final class PlaceStore {
                     row.text("secret_absence"))));
   }
 
-  private static Berth.Access access(Row row) throws SQLException {
+  private static Berth.Access access(Cells row) throws SQLException {
     return new Berth.Access(
         row.text("place"),
         row.text("pontoon_side"),
@@ -176,9 +164,9 @@ final class PlaceStore {
         row.text("runoff"));
   }
 
-  void addBerths(List<Berth> berths) throws SQLException {
+  void putBerths(List<Berth> berths) throws SQLException {
     tx.each(
-        BERTH.insert(),
+        BERTH.put(),
         berths,
         (to, b) ->
             to.set("id", b.id())

@@ -78,7 +78,7 @@ final class ProductStore {
                 row.text("note")));
   }
 
-  private static Product.Handling handling(Row row) throws SQLException {
+  private static Product.Handling handling(Cells row) throws SQLException {
     return new Product.Handling(
         row.maybeWhole("dwell_min"),
         row.maybeWhole("dwell_max"),
@@ -89,9 +89,9 @@ final class ProductStore {
         row.maybeWhole("parts_water"));
   }
 
-  void addProducts(List<Product> products) throws SQLException {
+  void putProducts(List<Product> products) throws SQLException {
     tx.each(
-        PRODUCT.insert(),
+        PRODUCT.put(),
         products,
         (to, p) ->
             to.set("id", p.id())
@@ -132,9 +132,9 @@ final class ProductStore {
                 row.maybeWhole("left_ml")));
   }
 
-  void addBottles(List<Bottle> bottles) throws SQLException {
+  void putBottles(List<Bottle> bottles) throws SQLException {
     tx.each(
-        BOTTLE.insert(),
+        BOTTLE.put(),
         bottles,
         (to, b) ->
             to.set("id", b.id())

@@ -18,7 +18,7 @@ public final class Tx {
 
   /** Reads one row. */
   interface RowReader<T> {
-    T read(Row row) throws SQLException;
+    T read(Cells row) throws SQLException;
   }
 
   /** Binds one item. */
@@ -64,7 +64,7 @@ public final class Tx {
       }
       to.finish();
       try (ResultSet rows = statement.executeQuery()) {
-        Row row = new Row(rows);
+        Cells row = new Cells(rows);
         List<T> items = new ArrayList<>();
         while (rows.next()) {
           items.add(reader.read(row));

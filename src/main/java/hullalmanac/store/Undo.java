@@ -24,16 +24,7 @@ final class Undo {
             "DELETE FROM " + change.table() + " WHERE " + keyOf(columns, "?1"),
             change.after());
       } else if (change.before() != null && change.after() == null) {
-        run(
-            connection,
-            "INSERT INTO "
-                + change.table()
-                + " ("
-                + names(columns)
-                + ") VALUES ("
-                + values(columns)
-                + ")",
-            change.before());
+        insert(connection, change, "INSERT INTO ");
       } else {
         run(
             connection,
@@ -48,6 +39,27 @@ final class Undo {
             change.before());
       }
     }
+  }
+
+  /**
+   * Puts back the rows which an act took out and which are not there, within a transaction in which
+   * another act is current.
+   */
+  static void putBack(Connection connection, long act) throws SQLException {
+    for (Change change : changes(connection, act)) {
+      if (change.before() != null && change.after() == null) {
+        insert(connection, change, "INSERT OR IGNORE INTO ");
+      }
+    }
+  }
+
+  private static void insert(Connection connection, Change change, String verb)
+      throws SQLException {
+    List<ChangeLog.Column> columns = ChangeLog.columns(connection, change.table());
+    run(
+        connection,
+        verb + change.table() + " (" + names(columns) + ") VALUES (" + values(columns) + ")",
+        change.before());
   }
 
   private static List<Change> changes(Connection connection, long act) throws SQLException {

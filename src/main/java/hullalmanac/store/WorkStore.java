@@ -159,9 +159,9 @@ final class WorkStore {
                     row.coded(MoveReason.class, "reason"))));
   }
 
-  void addVisits(List<Visit> visits) throws SQLException {
+  void putVisits(List<Visit> visits) throws SQLException {
     tx.each(
-        VISIT.insert(),
+        VISIT.put(),
         visits,
         (to, v) ->
             to.set("id", v.id())
@@ -177,7 +177,11 @@ final class WorkStore {
     List<Placed<Visit, Visit.Part>> parts =
         visits.stream().flatMap(v -> place(v.id(), v.surfaces()).stream()).toList();
     tx.each(
-        VISIT_SURFACE.insert(),
+        VISIT_SURFACE.cut(),
+        visits,
+        (to, v) -> to.set("visit_id", v.id()).set("place", v.surfaces().size()));
+    tx.each(
+        VISIT_SURFACE.put(),
         parts,
         (to, p) ->
             to.set("visit_id", p.owner())
@@ -189,7 +193,11 @@ final class WorkStore {
     List<Placed<Visit, Visit.Move>> moves =
         visits.stream().flatMap(v -> place(v.id(), v.moves()).stream()).toList();
     tx.each(
-        VISIT_MOVE.insert(),
+        VISIT_MOVE.cut(),
+        visits,
+        (to, v) -> to.set("visit_id", v.id()).set("place", v.moves().size()));
+    tx.each(
+        VISIT_MOVE.put(),
         moves,
         (to, m) ->
             to.set("visit_id", m.owner())
@@ -227,9 +235,9 @@ final class WorkStore {
                 row.text("note")));
   }
 
-  void addSteps(List<Step> steps) throws SQLException {
+  void putSteps(List<Step> steps) throws SQLException {
     tx.each(
-        STEP.insert(),
+        STEP.put(),
         steps,
         (to, s) ->
             to.set("id", s.id())
@@ -250,7 +258,11 @@ final class WorkStore {
     List<Placed<Step, Id<Surface>>> surfaces =
         steps.stream().flatMap(s -> place(s.id(), s.surfaces()).stream()).toList();
     tx.each(
-        STEP_SURFACE.insert(),
+        STEP_SURFACE.cut(),
+        steps,
+        (to, s) -> to.set("step_id", s.id()).set("place", s.surfaces().size()));
+    tx.each(
+        STEP_SURFACE.put(),
         surfaces,
         (to, p) ->
             to.set("step_id", p.owner()).set("place", p.place()).set("surface_id", p.item()));

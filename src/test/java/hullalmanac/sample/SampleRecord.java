@@ -8,8 +8,8 @@ import java.util.Map;
  *
  * @param photos contents by file name
  */
-record SampleRecord(Almanac almanac, Map<String, byte[]> photos) {
-  static SampleRecord make() {
+public record SampleRecord(Almanac almanac, Map<String, byte[]> photos) {
+  public static SampleRecord make() {
     Draft draft = new Draft();
     SamplePlaces.add(draft);
     SampleProducts.add(draft);

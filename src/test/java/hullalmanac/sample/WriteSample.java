@@ -1,6 +1,7 @@
 package hullalmanac.sample;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Edit;
 import hullalmanac.exchange.csv.CsvSet;
 import hullalmanac.service.RecordService;
 import java.io.IOException;
@@ -39,7 +40,7 @@ final class WriteSample {
             1);
     RecordService.create(record, surroundings);
     try (RecordService open = RecordService.open(record, surroundings)) {
-      open.add("the sample", sample.almanac());
+      open.change("the sample", Edit.all(sample.almanac()));
     }
     photos(record.resolve("photos"), sample.photos());
     Files.deleteIfExists(record.resolve("copies"));

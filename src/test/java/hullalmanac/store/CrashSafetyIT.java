@@ -5,6 +5,7 @@ import static hullalmanac.store.Setup.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Made;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
@@ -64,7 +65,7 @@ class CrashSafetyIT {
               "child", new Random(5)::nextLong, step ? twoSteps() : SchemaStep.all(), Child::dying);
       try (Database db = Database.open(folder, Database.Mode.READ_WRITE, DAY, setting)) {
         if (!step) {
-          db.add("an import", NOON.plusSeconds(9), DAY, additions());
+          db.change("an import", NOON.plusSeconds(9), DAY, Edit.all(additions()));
         }
       }
     }
@@ -124,7 +125,7 @@ class CrashSafetyIT {
     Path record = folder.resolve("base");
     Database.create(record, Setup.SETTING);
     try (Database db = Database.open(record, Database.Mode.READ_WRITE, DAY, Setup.SETTING)) {
-      db.add("before", NOON, DAY, Almanac.empty(Setup.UNNAMED));
+      db.change("before", NOON, DAY, Edit.all(Almanac.empty(Setup.UNNAMED)));
     }
     return record;
   }

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Made;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RecordException.Kind;
@@ -97,7 +99,7 @@ class DatabaseTest {
   void writesNothingWhenOpenedToRead() {
     Database.create(folder, SETTING);
     try (Database db = Database.open(folder, Database.Mode.READ_ONLY, DAY, SETTING)) {
-      fails(Kind.READ_ONLY, () -> db.add("x", NOON, DAY, small()));
+      fails(Kind.READ_ONLY, () -> db.change("x", NOON, DAY, Edit.all(small())));
     }
   }
 
@@ -124,7 +126,7 @@ class DatabaseTest {
       many.topsides();
     }
     try (Database db = Database.open(folder, Database.Mode.READ_WRITE, DAY, tight)) {
-      fails(Kind.FULL, () -> db.add("x", NOON, DAY, many.almanac()));
+      fails(Kind.FULL, () -> db.change("x", NOON, DAY, Edit.all(many.almanac())));
       assertThat(db.almanac()).isEqualTo(Almanac.empty(Setup.UNNAMED));
       assertThat(db.acts()).isZero();
     }
@@ -140,9 +142,10 @@ class DatabaseTest {
   void aFailedActLeavesNothing() {
     Database.create(folder, SETTING);
     try (Database db = open()) {
-      db.add("first", NOON, DAY, small());
+      db.change("first", NOON, DAY, Edit.all(small()));
       Almanac before = db.almanac();
-      assertThatThrownBy(() -> db.add("the same again", NOON, DAY, small()))
+      Boat twin = new Made(48, 8).boat();
+      assertThatThrownBy(() -> db.change("a second tern", NOON, DAY, Edit.put(twin)))
           .isInstanceOf(RecordException.class);
       assertThat(db.almanac()).isEqualTo(before);
       assertThat(db.acts()).isEqualTo(1);
@@ -154,13 +157,13 @@ class DatabaseTest {
     Database.create(folder, SETTING);
     Almanac before;
     try (Database db = open()) {
-      db.add("first", NOON, DAY, Almanac.empty(Setup.UNNAMED));
+      db.change("first", NOON, DAY, Edit.all(Almanac.empty(Setup.UNNAMED)));
       before = db.almanac();
-      db.add("second", NOON.plusSeconds(1), DAY, small());
+      db.change("second", NOON.plusSeconds(1), DAY, Edit.all(small()));
       assertThat(db.almanac()).isNotEqualTo(before);
     }
     try (Database db = open()) {
-      assertThat(db.undoNewest(NOON.plusSeconds(2), DAY)).isTrue();
+      assertThat(db.undo(NOON.plusSeconds(2), DAY)).isPresent();
       assertThat(db.almanac()).isEqualTo(before);
     }
   }
@@ -185,9 +188,10 @@ class DatabaseTest {
   void laysACopyBeforeTheFirstChangeOfADayAndRestoresIt() throws Exception {
     Database.create(folder, SETTING);
     try (Database db = open()) {
-      db.add("first", NOON, DAY, Almanac.empty(Setup.UNNAMED));
-      db.add("second", NOON.plusSeconds(1), DAY.plusDays(1), small());
-      db.add("third", NOON.plusSeconds(2), DAY.plusDays(1), Almanac.empty(Setup.UNNAMED));
+      db.change("first", NOON, DAY, Edit.all(Almanac.empty(Setup.UNNAMED)));
+      db.change("second", NOON.plusSeconds(1), DAY.plusDays(1), Edit.all(small()));
+      db.change(
+          "third", NOON.plusSeconds(2), DAY.plusDays(1), Edit.all(Almanac.empty(Setup.UNNAMED)));
     }
     List<Path> copies = new Copies(folder).all();
     assertThat(copies).hasSize(1);
@@ -203,7 +207,7 @@ class DatabaseTest {
     Database.create(folder, SETTING);
     try (Database db = open()) {
       for (int i = 0; i < 120; i++) {
-        db.add("day " + i, NOON.plusSeconds(i), DAY.plusDays(i), Almanac.empty(Setup.UNNAMED));
+        db.change("day " + i, NOON, DAY.plusDays(i), Edit.all(Almanac.empty(Setup.UNNAMED)));
       }
     }
     List<String> names = new ArrayList<>();

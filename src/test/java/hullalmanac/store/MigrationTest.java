@@ -5,6 +5,7 @@ import static hullalmanac.store.Setup.NOON;
 import static hullalmanac.store.Setup.SETTING;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Made;
 import hullalmanac.exchange.photo.PhotoFiles;
 import java.io.InputStream;
@@ -44,7 +45,7 @@ class MigrationTest {
     Path fresh = folder.resolve("fresh");
     Database.create(old, SETTING);
     try (Database db = Database.open(old, Database.Mode.READ_WRITE, DAY, SETTING)) {
-      db.add("x", NOON, DAY, new Made(48).almanac());
+      db.change("x", NOON, DAY, Edit.all(new Made(48).almanac()));
     }
     Database.create(fresh, withNext());
     try (Database upgraded = Database.open(old, Database.Mode.READ_WRITE, DAY, withNext());

@@ -1,6 +1,14 @@
 package hullalmanac.core.record;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The whole of a record as values, without its change log and its photo files. Each list is in no
@@ -46,5 +54,60 @@ public record Almanac(
     return new Almanac(
         business, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
         List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+  }
+
+  /** All rows, kind after kind: each refers only to rows of kinds before it, or of its own. */
+  public List<Row> rows() {
+    return Stream.<List<? extends Row>>of(
+            harbours, parties, boats, roles, surfaces, berths, carePlans, products, bottles, visits,
+            steps, coats, duties, findings, photos)
+        .<Row>flatMap(List::stream)
+        .toList();
+  }
+
+  /** This record after a change; a list in which something changed is in order of its ids. */
+  public Almanac with(Edit edit) {
+    Changed changed = new Changed(edit);
+    return new Almanac(
+        edit.business().orElse(business),
+        changed.of(Harbour.class, harbours, Harbour::id),
+        changed.of(Party.class, parties, Party::id),
+        changed.of(Boat.class, boats, Boat::id),
+        changed.of(Role.class, roles, Role::id),
+        changed.of(Surface.class, surfaces, Surface::id),
+        changed.of(Berth.class, berths, Berth::id),
+        changed.of(CarePlan.class, carePlans, CarePlan::id),
+        changed.of(Product.class, products, Product::id),
+        changed.of(Bottle.class, bottles, Bottle::id),
+        changed.of(Visit.class, visits, Visit::id),
+        changed.of(Step.class, steps, Step::id),
+        changed.of(Coat.class, coats, Coat::id),
+        changed.of(Duty.class, duties, Duty::id),
+        changed.of(Finding.class, findings, Finding::id),
+        changed.of(Photo.class, photos, Photo::id));
+  }
+
+  /** Applies an edit to one list after the other. */
+  private record Changed(Edit edit) {
+    <R extends Row> List<R> of(Class<R> type, List<R> rows, Function<R, Id<R>> id) {
+      Map<Id<R>, R> put = new HashMap<>();
+      edit.put().stream()
+          .filter(type::isInstance)
+          .map(type::cast)
+          .forEach(r -> put.put(id.apply(r), r));
+      Set<Id<R>> away = new HashSet<>(put.keySet());
+      edit.gone().stream()
+          .filter(type::isInstance)
+          .map(type::cast)
+          .forEach(r -> away.add(id.apply(r)));
+      if (away.isEmpty()) {
+        return rows;
+      }
+      List<R> after = new ArrayList<>(rows);
+      after.removeIf(r -> away.contains(id.apply(r)));
+      after.addAll(put.values());
+      after.sort(Comparator.comparing(id));
+      return after;
+    }
   }
 }

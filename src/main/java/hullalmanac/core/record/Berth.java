@@ -29,7 +29,8 @@ public record Berth(
     Optional<Integer> lastYear,
     Optional<Integer> bow,
     Access access,
-    Private secrets) {
+    Private secrets)
+    implements Row {
   public Berth {
     Texts.key(key);
     Days.inOrder(from, until);

@@ -26,7 +26,8 @@ public record Boat(
     Use use,
     BoatStatus status,
     Optional<LocalDate> knownFrom,
-    String note) {
+    String note)
+    implements Row {
   public Boat {
     Texts.key(key);
     Texts.require(name, "the name of a boat");

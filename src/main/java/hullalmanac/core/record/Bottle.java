@@ -17,7 +17,8 @@ public record Bottle(
     Optional<LocalDate> openedOn,
     Optional<LocalDate> useBy,
     Optional<Integer> sizeMl,
-    Optional<Integer> leftMl) {
+    Optional<Integer> leftMl)
+    implements Row {
   public Bottle {
     Texts.key(key);
     sizeMl.ifPresent(Bottle::requireVolume);

@@ -23,7 +23,8 @@ public record CarePlan(
     Optional<Money> price,
     LocalDate from,
     Optional<LocalDate> until,
-    List<LocalDate> skips) {
+    List<LocalDate> skips)
+    implements Row {
   public CarePlan {
     Texts.key(key);
     Texts.require(work, "the work of a care plan");

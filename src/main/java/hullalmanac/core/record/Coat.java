@@ -26,7 +26,8 @@ public record Coat(
     int layers,
     Optional<Id<Coat>> over,
     Optional<Ending> ending,
-    String note) {
+    String note)
+    implements Row {
   public Coat {
     Texts.key(key);
     if (laidOn.isEmpty() && knownFrom.isEmpty()) {

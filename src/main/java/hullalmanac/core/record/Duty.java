@@ -13,7 +13,8 @@ public record Duty(
     DutyKind kind,
     LocalDate dueOn,
     Optional<LocalDate> doneOn,
-    String note) {
+    String note)
+    implements Row {
   public Duty {
     Texts.key(key);
   }

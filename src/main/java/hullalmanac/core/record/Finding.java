@@ -18,7 +18,8 @@ public record Finding(
     SurfaceState state,
     Entered entered,
     Observation seen,
-    String note) {
+    String note)
+    implements Row {
   public Finding {
     Texts.key(key);
   }

@@ -9,7 +9,8 @@ import java.util.List;
  * @param sunshine relative sunshine n/N, 0 to 1, January to December; empty when unknown
  */
 public record Harbour(
-    Id<Harbour> id, String key, String name, double latitude, List<Double> sunshine, String note) {
+    Id<Harbour> id, String key, String name, double latitude, List<Double> sunshine, String note)
+    implements Row {
   public Harbour {
     Texts.key(key);
     Texts.require(name, "the name of a harbour");

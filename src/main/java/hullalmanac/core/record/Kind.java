@@ -35,6 +35,16 @@ public enum Kind implements Coded {
     return code;
   }
 
+  /** The kind of a row. */
+  public static Kind of(Row row) {
+    for (Kind kind : values()) {
+      if (kind.one.replace(" ", "").equalsIgnoreCase(row.getClass().getSimpleName())) {
+        return kind;
+      }
+    }
+    throw new IllegalArgumentException("no kind of row is called " + row.getClass());
+  }
+
   /** The word for one of them. */
   public String one() {
     return one;

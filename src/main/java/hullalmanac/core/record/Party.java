@@ -20,7 +20,8 @@ public record Party(
     String address,
     String language,
     Optional<Double> risk,
-    String note) {
+    String note)
+    implements Row {
   public Party {
     Texts.key(key);
     Texts.require(name, "the name of a party");

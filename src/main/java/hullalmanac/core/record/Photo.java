@@ -19,7 +19,8 @@ public record Photo(
     Optional<LocalDateTime> takenAt,
     Moment moment,
     String file,
-    String caption) {
+    String caption)
+    implements Row {
   public Photo {
     Texts.key(key);
     if (!file.matches("[0-9a-f]{64}\\.[a-z0-9]{2,5}")) {

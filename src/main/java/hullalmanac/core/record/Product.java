@@ -28,7 +28,8 @@ public record Product(
     boolean nonSlip,
     SortedSet<Hazard> hazards,
     Handling handling,
-    String note) {
+    String note)
+    implements Row {
   public Product {
     Texts.key(key);
     Texts.require(name, "the name of a product");

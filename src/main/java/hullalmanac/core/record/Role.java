@@ -15,7 +15,8 @@ public record Role(
     Id<Party> party,
     RoleKind kind,
     LocalDate from,
-    Optional<LocalDate> until) {
+    Optional<LocalDate> until)
+    implements Row {
   public Role {
     Texts.key(key);
     Days.inOrder(from, until);

@@ -32,7 +32,8 @@ public record Step(
     Optional<Integer> passes,
     Optional<Integer> minutes,
     Optional<Integer> helperMinutes,
-    String note) {
+    String note)
+    implements Row {
   public Step {
     Texts.key(key);
     surfaces = List.copyOf(surfaces);

@@ -25,7 +25,8 @@ public record Surface(
     Past past,
     boolean soot,
     Optional<Double> intervalMonths,
-    String note) {
+    String note)
+    implements Row {
   public Surface {
     Texts.key(key);
     intervalMonths.ifPresent(

@@ -25,7 +25,8 @@ public record Visit(
     Handover handover,
     List<Part> surfaces,
     List<Move> moves,
-    String note) {
+    String note)
+    implements Row {
   public Visit {
     Texts.key(key);
     surfaces = List.copyOf(surfaces);

@@ -9,7 +9,7 @@ import java.util.TreeSet;
 
 /** A small record made step by step for tests: one harbour, one boat, and what a test adds. */
 public final class Made {
-  private final IdSource ids = new IdSource(new Random(7)::nextLong);
+  private final IdSource ids;
   private final List<Harbour> harbours = new ArrayList<>();
   private final List<Boat> boats = new ArrayList<>();
   private final List<Surface> surfaces = new ArrayList<>();
@@ -22,6 +22,14 @@ public final class Made {
   private Business business = Business.unnamed();
 
   public Made(double latitude) {
+    this(latitude, 7);
+  }
+
+  /**
+   * @param seed of its ids
+   */
+  public Made(double latitude, long seed) {
+    ids = new IdSource(new Random(seed)::nextLong);
     harbours.add(new Harbour(ids.next(), "h", "Quillhaven", latitude, List.of(), ""));
     boats.add(
         new Boat(
@@ -42,6 +50,11 @@ public final class Made {
 
   public Boat boat() {
     return boats.get(0);
+  }
+
+  /** Another harbour, not of this record. */
+  public Harbour harbour(String key) {
+    return new Harbour(ids.next(), key, "Fallow Creek", 48.3, List.of(), "");
   }
 
   public Harbour harbour() {

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** One row as it is read. A NULL is absent, never 0 or empty. */
-final class Row {
+/** The cells of one row as it is read. A NULL is absent, never 0 or empty. */
+final class Cells {
   private final ResultSet rows;
 
-  Row(ResultSet rows) {
+  Cells(ResultSet rows) {
     this.rows = rows;
   }
 

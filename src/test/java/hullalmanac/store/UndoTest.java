@@ -1,0 +1,215 @@
+package hullalmanac.store;
+
+import static hullalmanac.store.Setup.DAY;
+import static hullalmanac.store.Setup.NOON;
+import static hullalmanac.store.Setup.SETTING;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import hullalmanac.core.record.Act;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Made;
+import hullalmanac.core.record.RecordException;
+import hullalmanac.core.record.Row;
+import hullalmanac.core.record.RowChange;
+import hullalmanac.sample.SampleRecord;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class UndoTest {
+  @TempDir Path folder;
+
+  private final Almanac sample = SampleRecord.make().almanac();
+
+  @BeforeEach
+  void make() {
+    Database.create(folder, SETTING);
+  }
+
+  private Database open() {
+    return Database.open(folder, Database.Mode.READ_WRITE, DAY, SETTING);
+  }
+
+  private static Boat renamed(Boat b, String name) {
+    return new Boat(
+        b.id(),
+        b.key(),
+        name,
+        b.type(),
+        b.loa(),
+        b.beam(),
+        b.freeboard(),
+        b.hullNumber(),
+        b.built(),
+        b.use(),
+        b.status(),
+        b.knownFrom(),
+        b.note());
+  }
+
+  /** Some rows of the sample out, others in, with all that hangs on them whole. */
+  private Edit random(Random random, Almanac now) {
+    List<Row> out = new ArrayList<>(now.findings());
+    out.addAll(now.photos());
+    Collections.shuffle(out, random);
+    List<Row> in = new ArrayList<>(sample.findings());
+    in.addAll(sample.photos());
+    Collections.shuffle(in, random);
+    List<Row> gone = out.subList(0, Math.min(out.size(), random.nextInt(20)));
+    List<Row> put = new ArrayList<>(in.subList(0, random.nextInt(20)));
+    put.removeAll(gone);
+    Boat boat = now.boats().get(random.nextInt(now.boats().size()));
+    put.add(renamed(boat, "Renamed " + random.nextInt(1000)));
+    return new Edit(Optional.empty(), put, gone);
+  }
+
+  @Test
+  void anyRowOfTheRecordGoesOutAndComesBackByUndoAcrossRestarts() {
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(sample));
+      assertThat(db.almanac()).isEqualTo(db.almanac().with(Edit.all(sample)));
+      db.change("none", NOON, DAY, Edit.remove(sample.rows()));
+      assertThat(db.almanac()).isEqualTo(Almanac.empty(sample.business()));
+    }
+    try (Database db = open()) {
+      assertThat(db.undo(NOON, DAY)).get().extracting(Act::what).isEqualTo("none");
+      assertThat(db.almanac().rows()).containsExactlyInAnyOrderElementsOf(sample.rows());
+      assertThat(db.redo(NOON, DAY)).get().extracting(Act::what).isEqualTo("none");
+      assertThat(db.almanac().rows()).isEmpty();
+    }
+  }
+
+  @Test
+  void undoAndRedoWalkThroughEveryStateBothWaysWhateverTheClockSays() {
+    Random random = new Random(11);
+    List<Almanac> states = new ArrayList<>();
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(sample));
+      states.add(db.almanac());
+      for (int i = 0; i < 12; i++) {
+        Edit edit = random(random, states.get(i));
+        db.change("edit " + i, NOON.minusSeconds(i), DAY, edit);
+        assertThat(db.almanac()).isEqualTo(states.get(i).with(edit));
+        states.add(db.almanac());
+      }
+    }
+    int at = 12;
+    for (int walk = 0; walk < 30; walk++) {
+      try (Database db = open()) {
+        boolean back = random.nextBoolean();
+        Optional<Act> act = back ? db.undo(NOON, DAY) : db.redo(NOON, DAY);
+        if (at == 12 && !back) {
+          assertThat(act).isEmpty();
+        } else if (back && at > 0) {
+          assertThat(act).get().extracting(Act::what).isEqualTo("edit " + (at - 1));
+          at--;
+        } else if (!back) {
+          assertThat(act).get().extracting(Act::what).isEqualTo("edit " + at);
+          at++;
+        }
+        assertThat(db.almanac()).isEqualTo(states.get(at));
+      }
+    }
+  }
+
+  @Test
+  void aNewActForgetsWhatCouldHaveBeenDoneAgain() {
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(sample));
+      Boat boat = db.almanac().boats().get(0);
+      db.change("one", NOON, DAY, Edit.put(renamed(boat, "One")));
+      db.undo(NOON, DAY);
+      assertThat(db.redoable()).isPresent();
+      db.change("two", NOON, DAY, Edit.put(renamed(boat, "Two")));
+      assertThat(db.redoable()).isEmpty();
+      assertThat(db.undoable()).get().extracting(Act::what).isEqualTo("two");
+    }
+  }
+
+  @Test
+  void whatChangesNothingLeavesNoChangeInTheLog() {
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(sample));
+      db.change("the same", NOON, DAY, Edit.all(sample));
+      int changes =
+          db.read(
+              tx ->
+                  tx.list(
+                          """
+                          SELECT count(*) AS n
+                          FROM change
+                          JOIN act ON act.id = act_id
+                          WHERE what = 'the same'
+                          """,
+                          row -> row.whole("n"))
+                      .get(0));
+      assertThat(changes).isZero();
+    }
+  }
+
+  @Test
+  void saysWhatChangedOfABoatAndWhen() {
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(sample));
+      Boat boat = db.almanac().boats().get(0);
+      db.change("a new name", NOON.plusSeconds(60), DAY, Edit.put(renamed(boat, "New Name")));
+      List<RowChange> history = db.history(Kind.BOAT, boat.id());
+      RowChange newest = history.get(0);
+      assertThat(newest.act().what()).isEqualTo("a new name");
+      assertThat(newest.act().at()).isEqualTo(NOON.plusSeconds(60));
+      assertThat(newest.fields())
+          .containsExactly(
+              new RowChange.Field("name", Optional.of(boat.name()), Optional.of("New Name")));
+      assertThat(history).extracting(RowChange::table).contains("boat", "surface", "coat", "visit");
+    }
+  }
+
+  @Test
+  void theBinHoldsWhatWasTakenOutUntilItIsPutBack() {
+    Made made = new Made(48.4);
+    made.topsides();
+    Almanac small = made.almanac();
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(small));
+      db.change("the boat removed", NOON, DAY, Edit.remove(owned(small)));
+      db.change("harbour added", NOON, DAY, Edit.put(new Made(50, 9).harbour("h2")));
+      Act removed = db.bin().get(0);
+      assertThat(removed.what()).isEqualTo("the boat removed");
+      db.putBack(removed, NOON, DAY);
+      assertThat(db.bin()).isEmpty();
+      assertThat(db.almanac().rows()).containsAll(small.rows());
+      db.undo(NOON, DAY);
+      assertThat(db.almanac().boats()).isEmpty();
+      assertThat(db.bin()).extracting(Act::what).containsExactly("the boat removed");
+    }
+  }
+
+  private static List<Row> owned(Almanac small) {
+    List<Row> rows = new ArrayList<>(small.surfaces());
+    rows.addAll(small.boats());
+    return rows;
+  }
+
+  @Test
+  void whatHangsInTheAirIsRefusedAndChangesNothing() {
+    Made made = new Made(48.4);
+    made.topsides();
+    Almanac small = made.almanac();
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(small));
+      assertThatThrownBy(() -> db.change("x", NOON, DAY, Edit.remove(small.boats())))
+          .isInstanceOf(RecordException.class);
+      assertThat(db.almanac().boats()).isEqualTo(small.boats());
+    }
+  }
+}
