@@ -12,7 +12,6 @@ import hullalmanac.core.record.Role;
 import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.Surface;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -69,9 +68,7 @@ public final class Lookups {
 
   /** The berth at which a boat has its home: the newest that does not recur. */
   public Optional<Berth> home(Id<Boat> boat) {
-    return berths.getOrDefault(boat, List.of()).stream()
-        .filter(b -> !b.from().isAfter(today))
-        .max(Comparator.comparing((Berth b) -> !b.yearly()).thenComparing(Berth::from));
+    return Berth.home(berths.getOrDefault(boat, List.of()), today);
   }
 
   /** Name of a boat's home harbour, empty when it is not known. */

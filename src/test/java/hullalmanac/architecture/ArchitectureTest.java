@@ -170,6 +170,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.reckon..")
           .layer("report")
           .definedBy("hullalmanac.core.report..")
+          .layer("find")
+          .definedBy("hullalmanac.core.find..")
           .whereLayer("record")
           .mayNotAccessAnyLayer()
           .whereLayer("sun")
@@ -179,6 +181,8 @@ class ArchitectureTest {
           .whereLayer("life")
           .mayOnlyAccessLayers("record", "sun", "exposure")
           .whereLayer("reckon")
+          .mayOnlyAccessLayers("record")
+          .whereLayer("find")
           .mayOnlyAccessLayers("record")
           .because("the mathematics reads from the sun to the date in one direction");
 

@@ -1,6 +1,8 @@
 package hullalmanac.core.record;
 
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -47,6 +49,17 @@ public record Berth(
             throw new IllegalArgumentException("the bow lies 0 to 359 degrees, not " + b);
           }
         });
+  }
+
+  /**
+   * The berth at which a boat has its home on a day: the newest that does not recur.
+   *
+   * @param berths those of one boat
+   */
+  public static Optional<Berth> home(Collection<Berth> berths, LocalDate day) {
+    return berths.stream()
+        .filter(b -> !b.from().isAfter(day))
+        .max(Comparator.comparing((Berth b) -> !b.yearly()).thenComparing(Berth::from));
   }
 
   /**

@@ -1,0 +1,40 @@
+package hullalmanac.core.find;
+
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Finding;
+import hullalmanac.core.record.Harbour;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Party;
+import hullalmanac.core.record.Photo;
+import hullalmanac.core.record.Product;
+import hullalmanac.core.record.Visit;
+
+/** Where a hit leads. */
+public sealed interface Target {
+  /** Where a hit leads that is a boat, or a part of one. */
+  sealed interface OnBoat extends Target {
+    /** The boat. */
+    Id<Boat> boat();
+  }
+
+  /** A boat. */
+  record ToBoat(Id<Boat> boat) implements OnBoat {}
+
+  /** A visit to a boat. */
+  record ToVisit(Id<Visit> visit, Id<Boat> boat) implements OnBoat {}
+
+  /** A finding on a boat. */
+  record ToFinding(Id<Finding> finding, Id<Boat> boat) implements OnBoat {}
+
+  /** A photo of a boat. */
+  record ToPhoto(Id<Photo> photo, Id<Boat> boat) implements OnBoat {}
+
+  /** A person or a firm. */
+  record ToParty(Id<Party> party) implements Target {}
+
+  /** A harbour. */
+  record ToHarbour(Id<Harbour> harbour) implements Target {}
+
+  /** A product. */
+  record ToProduct(Id<Product> product) implements Target {}
+}

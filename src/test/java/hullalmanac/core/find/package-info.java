@@ -1,0 +1,2 @@
+/** Tests of finding. Start at {@link hullalmanac.core.find.FindIndexTest}. */
+package hullalmanac.core.find;
