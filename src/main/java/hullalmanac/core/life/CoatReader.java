@@ -11,6 +11,7 @@ import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.InService;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;

@@ -1,8 +1,5 @@
-package hullalmanac.core.life;
+package hullalmanac.core.record;
 
-import hullalmanac.core.record.Coat;
-import hullalmanac.core.record.Id;
-import hullalmanac.core.record.Surface;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,29 +7,33 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Which coats are in service. A coat's service ends with its own ending, or when another coat is
  * laid on the same surface that does not lie over it. Cutting or polishing alone ends none: the
  * record says what it took off, or the next coat does.
  */
-final class InService {
+public final class InService {
   private static final Comparator<Coat> BY_AGE =
       Comparator.comparing(Coat::since).thenComparing(Coat::id);
 
   private final Map<Id<Surface>, List<Coat>> bySurface;
 
-  InService(List<Coat> coats) {
+  /**
+   * @param coats of one or more surfaces
+   */
+  public InService(List<Coat> coats) {
     bySurface = coats.stream().sorted(BY_AGE).collect(Collectors.groupingBy(Coat::surface));
   }
 
   /** Coats of a surface in order of age. */
-  List<Coat> of(Id<Surface> surface) {
+  public List<Coat> of(Id<Surface> surface) {
     return bySurface.getOrDefault(surface, List.of());
   }
 
   /** Coats of a surface in service on a day, base first, then toppers. */
-  List<Coat> on(Id<Surface> surface, LocalDate day) {
+  public List<Coat> on(Id<Surface> surface, LocalDate day) {
     List<Coat> serving = new ArrayList<>();
     for (Coat coat : of(surface)) {
       boolean begun = !coat.since().isAfter(day);
@@ -46,7 +47,7 @@ final class InService {
   }
 
   /** The day on which a coat's service ended, as far as the record says. */
-  Optional<LocalDate> end(Coat coat) {
+  public Optional<LocalDate> end(Coat coat) {
     Optional<LocalDate> own = coat.ending().map(Coat.Ending::on);
     Optional<LocalDate> replaced =
         of(coat.surface()).stream()
@@ -57,7 +58,7 @@ final class InService {
         coat.over()
             .flatMap(id -> of(coat.surface()).stream().filter(c -> c.id().equals(id)).findFirst())
             .flatMap(this::end);
-    return java.util.stream.Stream.of(own, replaced, baseEnded)
+    return Stream.of(own, replaced, baseEnded)
         .flatMap(Optional::stream)
         .min(Comparator.naturalOrder());
   }

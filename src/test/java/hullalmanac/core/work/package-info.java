@@ -1,0 +1,2 @@
+/** What a person does, on small records and on the sample. */
+package hullalmanac.core.work;
