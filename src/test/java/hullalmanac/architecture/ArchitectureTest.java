@@ -168,6 +168,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.life..")
           .layer("reckon")
           .definedBy("hullalmanac.core.reckon..")
+          .layer("entry")
+          .definedBy("hullalmanac.core.entry..")
           .layer("report")
           .definedBy("hullalmanac.core.report..")
           .whereLayer("record")
@@ -179,6 +181,8 @@ class ArchitectureTest {
           .whereLayer("life")
           .mayOnlyAccessLayers("record", "sun", "exposure")
           .whereLayer("reckon")
+          .mayOnlyAccessLayers("record")
+          .whereLayer("entry")
           .mayOnlyAccessLayers("record")
           .because("the mathematics reads from the sun to the date in one direction");
 
