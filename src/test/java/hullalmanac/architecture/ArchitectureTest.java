@@ -170,6 +170,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.life..")
           .layer("reckon")
           .definedBy("hullalmanac.core.reckon..")
+          .layer("entry")
+          .definedBy("hullalmanac.core.entry..")
           .layer("report")
           .definedBy("hullalmanac.core.report..")
           .layer("find")
@@ -187,6 +189,8 @@ class ArchitectureTest {
           .whereLayer("reckon")
           .mayOnlyAccessLayers("record")
           .whereLayer("find")
+          .mayOnlyAccessLayers("record")
+          .whereLayer("entry")
           .mayOnlyAccessLayers("record")
           .because("the mathematics reads from the sun to the date in one direction");
 
