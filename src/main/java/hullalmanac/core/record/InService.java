@@ -15,8 +15,11 @@ import java.util.stream.Stream;
  * record says what it took off, or the next coat does.
  */
 public final class InService {
+  /** Of two coats of one day the one that ended that day was there first. */
   private static final Comparator<Coat> BY_AGE =
-      Comparator.comparing(Coat::since).thenComparing(Coat::id);
+      Comparator.comparing(Coat::since)
+          .thenComparing(c -> !endedThatDay(c))
+          .thenComparing(Coat::id);
 
   private final Map<Id<Surface>, List<Coat>> bySurface;
 
@@ -64,6 +67,12 @@ public final class InService {
   }
 
   private static boolean replaces(Coat later, Coat coat) {
-    return later.over().isEmpty() || (coat.over().isPresent() && later.over().equals(coat.over()));
+    boolean under = coat.over().equals(Optional.of(later.id()));
+    boolean sameBase = coat.over().isPresent() && later.over().equals(coat.over());
+    return (later.over().isEmpty() && !under) || sameBase;
+  }
+
+  private static boolean endedThatDay(Coat coat) {
+    return coat.ending().filter(e -> e.on().equals(coat.since())).isPresent();
   }
 }

@@ -3,6 +3,7 @@ package hullalmanac.core.work;
 import static hullalmanac.core.work.Slip.DAY;
 import static hullalmanac.core.work.Slip.refused;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
@@ -60,7 +61,7 @@ class NewBoatTest {
     assertThat(boat.beam()).isEmpty();
     assertThat(after.parties())
         .extracting(Party::key, Party::name, Party::phone)
-        .containsExactly(org.assertj.core.groups.Tuple.tuple("ada-fenn", "Ada Fenn", "555 01"));
+        .containsExactly(tuple("ada-fenn", "Ada Fenn", "555 01"));
     assertThat(after.roles())
         .singleElement()
         .satisfies(
@@ -120,7 +121,7 @@ class NewBoatTest {
     }
     assertThat(slip.almanac().harbours())
         .extracting(Harbour::key, Harbour::latitude)
-        .contains(org.assertj.core.groups.Tuple.tuple("oyster-hard", 48.3))
+        .contains(tuple("oyster-hard", 48.3))
         .hasSize(2);
     assertThat(boat("smew").loa()).isEmpty();
   }
