@@ -115,7 +115,15 @@ class ArchitectureTest {
           "store",
               List.of("java.sql..", "org.sqlite..", "java.io..", "java.nio..", "java.security.."),
           "exchange", List.of("java.io..", "java.nio..", "java.security..", "de.siegmar.fastcsv.."),
-          "exchange.photo", List.of("java.io..", "java.nio..", "java.security..", "com.drew.."),
+          "exchange.photo",
+              List.of(
+                  "java.io..",
+                  "java.nio..",
+                  "java.security..",
+                  "java.awt.image..",
+                  "javax.imageio..",
+                  "com.drew..",
+                  "net.coobird.thumbnailator.."),
           "service", List.of("java.io..", "java.nio..", "java.security.."),
           "present", List.of(),
           "ui",
@@ -243,7 +251,7 @@ class ArchitectureTest {
           .resideOutsideOfPackage("hullalmanac.exchange..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("de.siegmar..", "com.drew..")
+          .resideInAnyPackage("de.siegmar..", "com.drew..", "net.coobird..")
           .because("bytes become values at one border");
 
   @ArchTest

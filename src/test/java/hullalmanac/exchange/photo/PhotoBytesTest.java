@@ -4,7 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.exchange.photo.PhotoReader.Refused;
 import hullalmanac.exchange.photo.PhotoReader.Usable;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -72,5 +77,18 @@ class PhotoBytesTest {
   @Property(tries = 4000)
   void damageIsAnswered(@ForAll("damaged") byte[] content) {
     answers(content);
+  }
+
+  @Property(tries = 400)
+  void damagedPhotosAreDrawnSmallOrNotAtAll(@ForAll("damaged") byte[] content) throws IOException {
+    Path file = Files.createTempFile("photo", ".jpg");
+    try {
+      Files.write(file, content);
+      Optional<BufferedImage> drawn = Thumbnails.of(file, 8);
+      assertThat(drawn.map(BufferedImage::getWidth).orElse(1)).isBetween(1, 8);
+      assertThat(drawn.map(BufferedImage::getHeight).orElse(1)).isBetween(1, 8);
+    } finally {
+      Files.delete(file);
+    }
   }
 }
