@@ -189,6 +189,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.life..")
           .layer("reckon")
           .definedBy("hullalmanac.core.reckon..")
+          .layer("work")
+          .definedBy("hullalmanac.core.work..")
           .layer("report")
           .definedBy("hullalmanac.core.report..")
           .whereLayer("record")
@@ -200,6 +202,8 @@ class ArchitectureTest {
           .whereLayer("life")
           .mayOnlyAccessLayers("record", "sun", "exposure")
           .whereLayer("reckon")
+          .mayOnlyAccessLayers("record")
+          .whereLayer("work")
           .mayOnlyAccessLayers("record")
           .because("the mathematics reads from the sun to the date in one direction");
 
