@@ -2,8 +2,11 @@ package hullalmanac.exchange.photo;
 
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.record.RecordException.Kind;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -15,16 +18,137 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Copies photo files between folders and makes sure that each is what its name says. */
+/**
+ * Keeps photo files under names made from their content, copies them between folders and makes sure
+ * that each is what its name says.
+ */
 public final class PhotoFiles {
+  /** Left free on the disk, so that the record itself can still be written. */
+  static final long RESERVE = 50_000_000;
+
   private PhotoFiles() {}
+
+  /** How many bytes can still be written into a folder. */
+  @FunctionalInterface
+  interface Room {
+    long in(Path folder) throws IOException;
+  }
 
   /** SHA-256 of a content, in hex. */
   public static String sha256(byte[] content) {
+    return HexFormat.of().formatHex(digest().digest(content));
+  }
+
+  private static String sha256(Path file) throws IOException {
+    MessageDigest digest = digest();
+    byte[] part = new byte[1 << 16];
+    try (InputStream in = Files.newInputStream(file)) {
+      for (int n = in.read(part); n >= 0; n = in.read(part)) {
+        digest.update(part, 0, n);
+      }
+    }
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  private static MessageDigest digest() {
     try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  /**
+   * Keeps a photo in a record's folder of photos, whole and on the disk when this returns. The same
+   * content is kept once, under whatever names it comes.
+   *
+   * @param source the file as it was given, which stays where it is
+   * @param format as {@link PhotoReader} found it
+   * @param photos the folder, made if there is none
+   * @return its name in the folder, for {@link Photo#file()}
+   * @throws RecordException when there is no room left, when a damaged file has its name, or when
+   *     it cannot be written
+   */
+  public static String store(Path source, PhotoFormat format, Path photos) {
+    return store(source, format, photos, PhotoFiles::room);
+  }
+
+  static String store(Path source, PhotoFormat format, Path photos, Room room) {
+    try {
+      String hash = sha256(source);
+      Path target = photos.resolve(hash + "." + format.ending());
+      if (Files.exists(target)) {
+        requireIntact(target, hash);
+      } else {
+        Files.createDirectories(photos);
+        requireRoom(source, photos, room);
+        Path rough = target.resolveSibling(target.getFileName() + ".tmp");
+        try {
+          layRough(source, rough);
+          if (!sha256(rough).equals(hash)) {
+            throw new IOException("changed while it was copied: " + source);
+          }
+          settle(rough, target);
+        } finally {
+          Files.deleteIfExists(rough);
+        }
+      }
+      return target.getFileName().toString();
+    } catch (IOException e) {
+      throw new RecordException(
+          Kind.OTHER,
+          "The photo "
+              + PhotoReader.name(source)
+              + " could not be kept in "
+              + photos
+              + ". Look whether the photo is still there and the folder can be written to.",
+          e);
+    }
+  }
+
+  private static void requireIntact(Path target, String hash) throws IOException {
+    if (!Files.isRegularFile(target) || !sha256(target).equals(hash)) {
+      throw new RecordException(
+          Kind.IN_THE_WAY,
+          "The picture "
+              + target
+              + " is not what its name says, and was left as it is. Move it elsewhere, then add the"
+              + " photo again.");
+    }
+  }
+
+  private static void requireRoom(Path source, Path photos, Room room) throws IOException {
+    if (room.in(photos) < Files.size(source) + RESERVE) {
+      throw new RecordException(
+          Kind.FULL,
+          "There is no room left for the photo "
+              + PhotoReader.name(source)
+              + " in "
+              + photos
+              + ", where 50 MB are kept free. Nothing was changed; make room and try again.");
+    }
+  }
+
+  /** A disk that does not say how large it is does not say how much is free either. */
+  private static long room(Path folder) throws IOException {
+    FileStore disk = Files.getFileStore(folder);
+    return disk.getTotalSpace() == 0 ? Long.MAX_VALUE : disk.getUsableSpace();
+  }
+
+  private static void layRough(Path source, Path rough) throws IOException {
+    Files.copy(source, rough, StandardCopyOption.REPLACE_EXISTING);
+    try (FileChannel channel = FileChannel.open(rough, StandardOpenOption.WRITE)) {
+      channel.force(true);
+    }
+  }
+
+  /** Gives a file its name, which is on the disk as well before a row can speak of it. */
+  private static void settle(Path rough, Path target) throws IOException {
+    Files.move(rough, target, StandardCopyOption.ATOMIC_MOVE);
+    try (FileChannel folder = FileChannel.open(target.getParent(), StandardOpenOption.READ)) {
+      folder.force(true);
+    } catch (IOException e) {
+      // Windows opens no folders; its file system writes names down by itself.
     }
   }
 
@@ -39,7 +163,7 @@ public final class PhotoFiles {
       try {
         if (!Files.exists(file)) {
           missing.put(photo, "there is no picture " + photo.file());
-        } else if (!photo.file().startsWith(sha256(Files.readAllBytes(file)))) {
+        } else if (!photo.file().startsWith(sha256(file))) {
           missing.put(photo, "the picture " + photo.file() + " is not what its name says");
         }
       } catch (IOException e) {
@@ -62,17 +186,12 @@ public final class PhotoFiles {
         Files.createDirectories(to);
         if (!Files.exists(target)) {
           Path rough = to.resolve(photo.file() + ".tmp");
-          Files.copy(from.resolve(photo.file()), rough, StandardCopyOption.REPLACE_EXISTING);
-          try (FileChannel channel = FileChannel.open(rough, StandardOpenOption.WRITE)) {
-            channel.force(true);
-          }
-          Files.move(rough, target, StandardCopyOption.ATOMIC_MOVE);
+          layRough(from.resolve(photo.file()), rough);
+          settle(rough, target);
         }
       } catch (IOException e) {
         throw new RecordException(
-            RecordException.Kind.OTHER,
-            "The picture " + photo.file() + " could not be copied to " + to + ".",
-            e);
+            Kind.OTHER, "The picture " + photo.file() + " could not be copied to " + to + ".", e);
       }
     }
   }
