@@ -7,6 +7,7 @@ import hullalmanac.present.TaskRunner;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
 import hullalmanac.service.DueList;
+import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
@@ -105,7 +106,9 @@ final class WindowStart {
 
   private void show(Opened opened, Optional<WindowLook> look) {
     Theme.start(look.map(WindowLook::dark).orElse(false), look.map(WindowLook::zoom).orElse(1f));
-    ShellPresenter presenter = new ShellPresenter(FleetService.of(opened.record()), opened.tasks());
+    ShellPresenter presenter =
+        new ShellPresenter(
+            FleetService.of(opened.record()), new EditService(opened.record()), opened.tasks());
     MainWindow window = new MainWindow(presenter, look, opened::close);
     opened
         .tasks()

@@ -15,13 +15,15 @@ import java.util.List;
  * @param due the same coats joined by boat where they fall due near each other, in order of the
  *     early end
  * @param lives what the record says of each product whose coats are forecast from weather
+ * @param forecaster what reckoned it, and knows what it rests on
  */
 public record Fleet(
     Almanac almanac,
     LocalDate asOf,
     List<CoatForecast> coats,
     List<BoatDue> due,
-    List<ProductLives> lives) {
+    List<ProductLives> lives,
+    Forecaster forecaster) {
   public Fleet {
     coats = List.copyOf(coats);
     due = List.copyOf(due);
@@ -30,8 +32,20 @@ public record Fleet(
 
   /** Forecasts a record as of a day. Pure and possibly long: for the computing lane. */
   public static Fleet of(Almanac almanac, LocalDate asOf) {
-    Forecaster forecaster = new Forecaster(almanac, asOf);
+    return of(new Forecaster(almanac, asOf), almanac, asOf);
+  }
+
+  /**
+   * The record after a change, or on another day; reckons again only what the change touches. Pure
+   * and possibly long.
+   */
+  public Fleet next(Almanac changed, LocalDate day) {
+    return of(forecaster.next(changed, day), changed, day);
+  }
+
+  private static Fleet of(Forecaster forecaster, Almanac almanac, LocalDate asOf) {
     List<CoatForecast> coats = forecaster.inService();
-    return new Fleet(almanac, asOf, coats, forecaster.byBoat(coats), forecaster.lives());
+    return new Fleet(
+        almanac, asOf, coats, forecaster.byBoat(coats), forecaster.lives(), forecaster);
   }
 }

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -152,6 +153,11 @@ public final class RecordService implements AutoCloseable {
   /** The day of the newest verified copy. */
   public Optional<LocalDate> newestCopy() {
     return new Copies(database.folder()).newestDay();
+  }
+
+  /** The zone of the clock on the wall. */
+  public ZoneId zone() {
+    return surroundings.clock().getZone();
   }
 
   /** New ids. */

@@ -21,6 +21,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Four seasons of visits and the coats they laid. */
 final class SampleHistory {
@@ -147,11 +148,16 @@ final class SampleHistory {
     d.visits.add(visit);
     List<Surface> done = left ? work.subList(0, work.size() - 1) : work;
     findings.before(visit, done, day);
-    steps.spring(visit, done, day);
+    Function<Surface, SampleSteps.Lay> lays =
+        s ->
+            new SampleSteps.Lay(
+                productFor(s, i, day.getYear()),
+                done.indexOf(s) >= 4 && work.size() > 5 ? day.plusDays(1) : day);
+    steps.spring(visit, done, day, lays);
     for (Surface s : done) {
-      String product = productFor(s, i, day.getYear());
+      String product = lays.apply(s).product();
       endCoats(s, day);
-      LocalDate laid = done.indexOf(s) >= 4 && work.size() > 5 ? day.plusDays(1) : day;
+      LocalDate laid = lays.apply(s).day();
       Coat coat = coat(s, product, Optional.of(laid), Optional.empty(), Optional.of(visit));
       if (product.equals("coating-c")) {
         duties(coat, laid);

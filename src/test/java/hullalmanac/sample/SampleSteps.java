@@ -1,25 +1,46 @@
 package hullalmanac.sample;
 
+import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
+import java.util.function.Function;
 
 /** The steps of the sample's visits. */
 final class SampleSteps {
   private final Draft d;
 
+  /** Ids of steps that came to the sample later, so that all else stays as it was. */
+  private final IdSource others = new IdSource(new Random(20_261_126L)::nextLong);
+
   SampleSteps(Draft draft) {
     d = draft;
   }
 
-  /** Wash, decontaminate, cut where it is chalky, polish, protect. */
-  void spring(Visit visit, List<Surface> surfaces, LocalDate day) {
+  /**
+   * Coats of one product laid on one day.
+   *
+   * @param product its key
+   */
+  record Lay(String product, LocalDate day) {}
+
+  /**
+   * Wash, decontaminate, cut where it is chalky, polish, protect.
+   *
+   * @param lays what is laid on each surface
+   */
+  void spring(Visit visit, List<Surface> surfaces, LocalDate day, Function<Surface, Lay> lays) {
     List<Id<Surface>> all = surfaces.stream().map(Surface::id).toList();
     List<Id<Surface>> gelcoat =
         surfaces.stream().filter(s -> s.finish() == Finish.GELCOAT).map(Surface::id).toList();
@@ -65,15 +86,40 @@ final class SampleSteps {
           "foam, 6.5 in",
           d.between(80, 180));
     }
-    add(
-        visit,
-        order,
-        StepKind.PROTECT,
-        day,
-        all,
-        Optional.empty(),
-        "foam, soft",
-        d.between(60, 140));
+    protect(visit, order, surfaces, lays, d.between(60, 140));
+  }
+
+  private void protect(
+      Visit visit, int first, List<Surface> surfaces, Function<Surface, Lay> lays, int minutes) {
+    Map<Lay, List<Id<Surface>>> groups = new LinkedHashMap<>();
+    surfaces.forEach(
+        s -> groups.computeIfAbsent(lays.apply(s), l -> new ArrayList<>()).add(s.id()));
+    Id<Step> id = d.id();
+    boolean helped = d.chance(0.1);
+    int order = first;
+    for (Map.Entry<Lay, List<Id<Surface>>> group : groups.entrySet()) {
+      Lay lay = group.getKey();
+      d.steps.add(
+          new Step(
+              order == first ? id : others.next(),
+              visit.key() + "-" + order,
+              visit.id(),
+              order,
+              StepKind.PROTECT,
+              lay.day(),
+              group.getValue(),
+              Optional.of(d.product(lay.product()).id()),
+              Optional.ofNullable(d.bottles.get(lay.product() + "-" + lay.day().getYear()))
+                  .map(Bottle::id),
+              Optional.empty(),
+              "foam, soft",
+              "",
+              lay.product().equals("coating-c") ? Optional.of(2) : Optional.empty(),
+              Optional.of(minutes * group.getValue().size() / surfaces.size()),
+              order == first && helped ? Optional.of(30) : Optional.empty(),
+              ""));
+      order++;
+    }
   }
 
   void wash(Visit visit, LocalDate day, int minutes) {

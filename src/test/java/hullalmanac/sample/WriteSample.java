@@ -7,6 +7,10 @@ import hullalmanac.service.RecordService;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -42,6 +46,7 @@ final class WriteSample {
     try (RecordService open = RecordService.open(record, surroundings)) {
       open.change("the sample", Edit.all(sample.almanac()));
     }
+    forgetHowItWasMade(record);
     photos(record.resolve("photos"), sample.photos());
     Files.deleteIfExists(record.resolve("copies"));
     Almanac a = sample.almanac();
@@ -55,6 +60,19 @@ final class WriteSample {
         a.coats().size(),
         a.findings().size(),
         a.photos().size());
+  }
+
+  /** Empties the change log: nobody should take the whole sample back by one undo. */
+  private static void forgetHowItWasMade(Path record) throws IOException {
+    try (Connection file =
+            DriverManager.getConnection("jdbc:sqlite:" + record.resolve("almanac.db"));
+        Statement statement = file.createStatement()) {
+      statement.executeUpdate("DELETE FROM change");
+      statement.executeUpdate("DELETE FROM act");
+      statement.executeUpdate("VACUUM");
+    } catch (SQLException e) {
+      throw new IOException(e);
+    }
   }
 
   private static void photos(Path folder, Map<String, byte[]> photos) throws IOException {

@@ -1,5 +1,7 @@
 package hullalmanac.core.entry;
 
+import java.util.function.Function;
+
 /**
  * What came of reading a text that a person typed. A text that cannot be read is expected, so it is
  * a value and never an exception.
@@ -23,4 +25,12 @@ public sealed interface Entry<T> {
    * @param sentence what is wrong and what can be written instead, for people
    */
   record Refused<T>(String sentence) implements Entry<T> {}
+
+  /** The same with another value, where one was read. */
+  default <R> Entry<R> map(Function<T, R> to) {
+    if (this instanceof Read<T> read) {
+      return new Read<>(to.apply(read.value()), read.echo());
+    }
+    return this instanceof Refused<T> refused ? new Refused<>(refused.sentence()) : new Empty<>();
+  }
 }

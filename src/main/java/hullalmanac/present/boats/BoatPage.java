@@ -1,5 +1,7 @@
 package hullalmanac.present.boats;
 
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Visit;
 import hullalmanac.core.report.BoatTimeline;
 import hullalmanac.core.report.DateSteps;
 import java.util.List;
@@ -48,9 +50,21 @@ public record BoatPage(
    *
    * @param title what it lists
    * @param empty what is said when it has no rows
+   * @param opens the visit that a row opens, one a row; empty where rows open nothing
    */
-  public record Table(String title, List<String> columns, List<List<String>> rows, String empty) {
+  public record Table(
+      String title,
+      List<String> columns,
+      List<List<String>> rows,
+      String empty,
+      List<Id<Visit>> opens) {
+    /** A table whose rows open nothing. */
+    public Table(String title, List<String> columns, List<List<String>> rows, String empty) {
+      this(title, columns, rows, empty, List.of());
+    }
+
     public Table {
+      opens = List.copyOf(opens);
       columns = List.copyOf(columns);
       rows = List.copyOf(rows);
     }

@@ -97,15 +97,17 @@ final class BoatTables {
   private BoatPage.Table visits() {
     Map<Id<Visit>, List<Step>> steps =
         almanac().steps().stream().collect(Collectors.groupingBy(Step::visit));
-    return new BoatPage.Table(
-        "Visits",
-        List.of("Day", "State", "Why", "Steps", "Hours"),
+    List<Visit> visits =
         almanac().visits().stream()
             .filter(v -> v.boat().equals(boat.id()))
             .sorted(Comparator.comparing(Visit::day).reversed())
-            .map(v -> visit(v, steps.getOrDefault(v.id(), List.of())))
-            .toList(),
-        "No visit has been written down for this boat.");
+            .toList();
+    return new BoatPage.Table(
+        "Visits",
+        List.of("Day", "State", "Why", "Steps", "Hours"),
+        visits.stream().map(v -> visit(v, steps.getOrDefault(v.id(), List.of()))).toList(),
+        "No visit has been written down for this boat.",
+        visits.stream().map(Visit::id).toList());
   }
 
   private static List<String> visit(Visit v, List<Step> steps) {

@@ -6,12 +6,21 @@ import hullalmanac.core.life.Reason;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.BoatTimeline;
 import hullalmanac.core.report.DateSteps;
+import hullalmanac.core.work.VisitCopy;
+import hullalmanac.core.work.Washed;
+import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.edit.BoatSheet;
+import hullalmanac.present.edit.NewBoatSheet;
+import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
@@ -21,16 +30,23 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** The boats, and the page of the one chosen. */
 public final class BoatsPresenter {
+  private final Desk desk;
   private Consumer<BoatsState> view = s -> {};
   private BoatsState state = BoatsState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
   private Optional<Lookups> lookups = Optional.empty();
   private boolean pageIsFresh;
+  private boolean washing;
+
+  public BoatsPresenter(Desk desk) {
+    this.desk = desk;
+  }
 
   /** Tells who shows the state; called at once and after each change. */
   public void onChange(Consumer<BoatsState> view) {
@@ -45,7 +61,10 @@ public final class BoatsPresenter {
     this.lookups = Optional.of(new Lookups(fleet.almanac(), fleet.asOf()));
     List<BoatsState.Item> list = list(state.find());
     Optional<Id<Boat>> chosen =
-        state.chosen().or(() -> list.stream().findFirst().map(BoatsState.Item::boat));
+        state
+            .chosen()
+            .filter(boat -> fleet.almanac().boats().stream().anyMatch(b -> b.id().equals(boat)))
+            .or(() -> list.stream().findFirst().map(BoatsState.Item::boat));
     publish(state.find(), list, chosen);
   }
 
@@ -56,9 +75,77 @@ public final class BoatsPresenter {
 
   /** Shows the page of a boat. */
   public void choose(Id<Boat> boat) {
-    if (!state.chosen().equals(Optional.of(boat))) {
+    boolean known =
+        fleet.isEmpty()
+            || fleet.get().almanac().boats().stream().anyMatch(b -> b.id().equals(boat));
+    if (known && !state.chosen().equals(Optional.of(boat))) {
+      washing = false;
       publish(state.find(), state.list(), Optional.of(boat));
     }
+  }
+
+  /** Writes a new boat down. */
+  public void newBoat() {
+    desk.open(new NewBoatSheet(desk));
+  }
+
+  /** Changes what is known of the boat chosen. */
+  public void change() {
+    state.chosen().ifPresent(boat -> desk.open(new BoatSheet(desk, boat)));
+  }
+
+  /** Begins a visit to the boat chosen, as its last one was. */
+  public void beginVisit() {
+    state.chosen().ifPresent(this::beginVisit);
+  }
+
+  private void beginVisit(Id<Boat> boat) {
+    AtomicReference<Optional<Id<Visit>>> begun = new AtomicReference<>(Optional.empty());
+    desk.edit(
+        name(boat) + ": a visit begun",
+        almanac -> {
+          Edit copy = VisitCopy.of(almanac, desk.ids(), boat, fleet.orElseThrow().asOf());
+          begun.set(
+              copy.put().stream()
+                  .filter(Visit.class::isInstance)
+                  .map(row -> ((Visit) row).id())
+                  .findFirst());
+          return copy;
+        },
+        () -> begun.get().ifPresent(this::openVisit));
+  }
+
+  private String name(Id<Boat> boat) {
+    return lookups.orElseThrow().boat(boat).name();
+  }
+
+  /** Opens a visit. */
+  public void openVisit(Id<Visit> visit) {
+    desk.open(new VisitSheet(desk, visit));
+  }
+
+  /** Asks what water did on the boat chosen, which was washed; asked again, asks no more. */
+  public void washed() {
+    washing = !washing && state.chosen().isPresent();
+    publish(state.find(), state.list(), state.chosen());
+  }
+
+  /**
+   * Writes down that the boat chosen was washed today.
+   *
+   * @param look what water did, if anybody looked
+   */
+  public void washed(Optional<WaterBehaviour> look) {
+    washing = false;
+    state
+        .chosen()
+        .ifPresent(
+            boat ->
+                desk.edit(
+                    name(boat) + " washed",
+                    almanac ->
+                        Washed.edit(almanac, desk.ids(), boat, fleet.orElseThrow().asOf(), look)));
+    publish(state.find(), state.list(), state.chosen());
   }
 
   /** The boat chosen. */
@@ -71,7 +158,7 @@ public final class BoatsPresenter {
     Optional<BoatPage> page =
         keep ? state.page() : fleet.isPresent() ? chosen.map(this::page) : Optional.empty();
     pageIsFresh = true;
-    state = new BoatsState(find, list, found(list, find), chosen, page);
+    state = new BoatsState(find, list, found(list, find), chosen, page, washing);
     view.accept(state);
   }
 

@@ -13,13 +13,15 @@ import java.util.Optional;
  * @param found how many, in words
  * @param chosen the boat whose page is shown
  * @param page that page
+ * @param washing whether it is being asked what water did on the boat that was washed
  */
 public record BoatsState(
     String find,
     List<Item> list,
     String found,
     Optional<Id<Boat>> chosen,
-    Optional<BoatPage> page) {
+    Optional<BoatPage> page,
+    boolean washing) {
   public BoatsState {
     list = List.copyOf(list);
   }
@@ -27,7 +29,7 @@ public record BoatsState(
   /** Shown before the record has been read. */
   public static BoatsState waiting() {
     return new BoatsState(
-        "", List.of(), "Reading the record …", Optional.empty(), Optional.empty());
+        "", List.of(), "Reading the record …", Optional.empty(), Optional.empty(), false);
   }
 
   /**

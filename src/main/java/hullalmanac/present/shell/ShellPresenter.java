@@ -3,45 +3,55 @@ package hullalmanac.present.shell;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.work.Change;
+import hullalmanac.present.Desk;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
+import hullalmanac.present.edit.BinSheet;
+import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
+import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
-/** Reads the record, hands it to the places, and goes from place to place and back. */
-public final class ShellPresenter {
+/**
+ * Reads the record, hands it to the places, has it changed, and goes from place to place and back.
+ */
+public final class ShellPresenter implements Desk {
   private final FleetService service;
+  private final EditService edits;
   private final TaskRunner tasks;
   private final AheadPresenter ahead;
-  private final BoatsPresenter boats = new BoatsPresenter();
+  private final BoatsPresenter boats;
   private final ShelfPresenter shelf = new ShelfPresenter();
-  private final List<Spot> trail = new ArrayList<>();
-  private int at;
+  private final Trail trail = new Trail();
   private long newest;
+  private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
   private String status = "";
   private Optional<String> trouble = Optional.empty();
+  private EditService.Standing standing =
+      new EditService.Standing(Optional.empty(), Optional.empty());
 
-  /** Where one has been: a place, and the boat that was chosen there. */
-  private record Spot(Place place, Optional<Id<Boat>> boat) {}
+  private record Read(
+      Almanac almanac, LocalDate today, String status, EditService.Standing standing) {}
 
-  private record Read(Almanac almanac, LocalDate today, String status) {}
-
-  public ShellPresenter(FleetService service, TaskRunner tasks) {
+  public ShellPresenter(FleetService service, EditService edits, TaskRunner tasks) {
     this.service = service;
+    this.edits = edits;
     this.tasks = tasks;
     this.ahead = new AheadPresenter(this::openBoat);
-    trail.add(new Spot(Place.AHEAD, Optional.empty()));
+    this.boats = new BoatsPresenter(this);
   }
 
   public AheadPresenter ahead() {
@@ -64,87 +74,210 @@ public final class ShellPresenter {
 
   /** Reads the record and shows it; only the newest reading counts. */
   public void load() {
-    long mine = ++newest;
-    tasks.run(
-        Lane.DATABASE,
-        () -> new Read(service.read(), service.today(), service.status()),
-        read -> reckon(read, mine),
-        this::failed);
+    during(() -> refusal(edits.planVisits(service.today())), () -> {});
   }
 
-  private void reckon(Read read, long mine) {
+  /** Does something with the boat whose page is open; nothing where none is. */
+  public void onBoat(Runnable act) {
+    if (trail.now().place() == Place.BOATS && trail.now().sheet().isEmpty()) {
+      act.run();
+    }
+  }
+
+  /** Reads the record again when another day has begun. */
+  public void lookAtTheClock() {
     tasks.run(
-        Lane.COMPUTING,
-        () -> Fleet.of(read.almanac(), read.today()),
-        fleet -> {
-          if (mine == newest) {
-            boolean sample = read.almanac().business().asOf().isPresent();
-            status =
-                sample
-                    ? "Sample record, opened as of "
-                        + DateWords.full(read.today())
-                        + " · "
-                        + read.status()
-                    : read.status();
-            trouble = Optional.empty();
-            ahead.show(fleet);
-            boats.show(fleet);
-            shelf.show(fleet);
-            publish();
+        Lane.DATABASE,
+        service::today,
+        day -> {
+          if (fleet.isPresent() && !fleet.get().asOf().equals(day)) {
+            load();
           }
         },
         this::failed);
+  }
+
+  @Override
+  public void change(String what, Function<Almanac, Change> change, Runnable done) {
+    during(() -> refusal(edits.change(what, change)), done);
+  }
+
+  private static Optional<String> refusal(Change outcome) {
+    return outcome instanceof Change.Refused refused
+        ? Optional.of(words(refused.problems().get(0)))
+        : Optional.empty();
+  }
+
+  private static String words(Problem problem) {
+    String message = problem.message();
+    return message.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+        + message.substring(1)
+        + ". "
+        + problem.advice()
+        + ".";
+  }
+
+  @Override
+  public void act(Consumer<EditService> act) {
+    during(
+        () -> {
+          act.accept(edits);
+          return Optional.empty();
+        },
+        () -> {});
+  }
+
+  /** Opens the bin. */
+  public void openBin() {
+    open(new BinSheet(this));
+  }
+
+  /** Takes back the newest act. */
+  public void undo() {
+    act(EditService::undo);
+  }
+
+  /** Does again what was undone last. */
+  public void redo() {
+    act(EditService::redo);
+  }
+
+  @Override
+  public <T> void ask(Function<EditService, T> question, Consumer<T> answer) {
+    tasks.run(Lane.DATABASE, () -> question.apply(edits), answer, this::failed);
+  }
+
+  @Override
+  public IdSource ids() {
+    return edits.ids();
+  }
+
+  /** An act that says when it was refused. */
+  private interface Deed {
+    Optional<String> refused();
+  }
+
+  /** What a deed left: a refusal, or the record as it stands then. */
+  private record After(Optional<String> refused, Optional<Read> read) {}
+
+  private After after(Deed deed) {
+    Optional<String> refused = deed.refused();
+    return new After(
+        refused,
+        refused.isPresent()
+            ? Optional.empty()
+            : Optional.of(
+                new Read(service.read(), service.today(), service.status(), edits.standing())));
+  }
+
+  /** Does a deed, then reads the record and shows it. */
+  private void during(Deed deed, Runnable done) {
+    long mine = ++newest;
+    tasks.run(
+        Lane.DATABASE,
+        () -> after(deed),
+        after -> {
+          after.read().ifPresent(read -> reckon(read, mine, done));
+          after.refused().ifPresent(this::say);
+        },
+        this::failed);
+  }
+
+  private void say(String sentence) {
+    trouble = Optional.of(sentence);
+    publish();
+  }
+
+  private void reckon(Read read, long mine, Runnable done) {
+    Optional<Fleet> before = fleet;
+    tasks.run(
+        Lane.COMPUTING,
+        () ->
+            before
+                .map(f -> f.next(read.almanac(), read.today()))
+                .orElseGet(() -> Fleet.of(read.almanac(), read.today())),
+        after -> {
+          if (mine == newest) {
+            show(read, after);
+          }
+          done.run();
+        },
+        this::failed);
+  }
+
+  private void show(Read read, Fleet after) {
+    boolean sample = read.almanac().business().asOf().isPresent();
+    status =
+        sample
+            ? "Sample record, opened as of " + DateWords.full(read.today()) + " · " + read.status()
+            : read.status();
+    trouble = Optional.empty();
+    standing = read.standing();
+    fleet = Optional.of(after);
+    ahead.show(after);
+    boats.show(after);
+    shelf.show(after);
+    trail.now().sheet().ifPresent(sheet -> sheet.show(after));
+    publish();
   }
 
   private void failed(RuntimeException e) {
     if (!(e instanceof RecordException)) {
       throw e;
     }
-    trouble = Optional.of(e.getMessage());
-    publish();
+    say(e.getMessage());
   }
 
   /** Goes to a place. */
   public void go(Place place) {
-    visit(new Spot(place, place == Place.BOATS ? boats.chosen() : Optional.empty()));
+    visit(
+        new Trail.Spot(
+            place, place == Place.BOATS ? boats.chosen() : Optional.empty(), Optional.empty()));
   }
 
-  /** Goes to a boat's page. */
+  @Override
   public void openBoat(Id<Boat> boat) {
-    visit(new Spot(Place.BOATS, Optional.of(boat)));
+    visit(new Trail.Spot(Place.BOATS, Optional.of(boat), Optional.empty()));
+  }
+
+  @Override
+  public void open(Sheet sheet) {
+    fleet.ifPresent(sheet::show);
+    visit(new Trail.Spot(trail.now().place(), trail.now().boat(), Optional.of(sheet)));
+  }
+
+  @Override
+  public void leave() {
+    if (trail.now().sheet().isPresent()) {
+      show(trail.leave());
+    }
   }
 
   /** Goes back to where one was before; stays where there is no before. */
   public void back() {
-    if (at > 0) {
-      at--;
-      show(trail.get(at));
-    }
+    trail.back().ifPresent(this::show);
   }
 
   /** Goes forward again after going back. */
   public void forward() {
-    if (at + 1 < trail.size()) {
-      at++;
-      show(trail.get(at));
-    }
+    trail.forward().ifPresent(this::show);
   }
 
-  private void visit(Spot spot) {
-    if (!trail.get(at).equals(spot)) {
-      trail.subList(at + 1, trail.size()).clear();
-      trail.add(spot);
-      at++;
-    }
+  private void visit(Trail.Spot spot) {
+    trail.visit(spot);
     show(spot);
   }
 
-  private void show(Spot spot) {
+  private void show(Trail.Spot spot) {
     spot.boat().ifPresent(boats::choose);
+    spot.sheet().ifPresent(sheet -> fleet.ifPresent(sheet::show));
     publish();
   }
 
   private void publish() {
-    view.accept(new ShellState(trail.get(at).place(), status, trouble));
+    Trail.Spot now = trail.now();
+    view.accept(
+        new ShellState(
+            now.place(), now.sheet(), status, trouble, standing.undo(), standing.redo()));
   }
 }

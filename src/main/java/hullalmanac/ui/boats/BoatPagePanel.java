@@ -1,7 +1,9 @@
 package hullalmanac.ui.boats;
 
+import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.DateSteps;
 import hullalmanac.present.boats.BoatPage;
+import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.CardRow;
@@ -12,6 +14,8 @@ import hullalmanac.ui.widget.StepsBox;
 import hullalmanac.ui.widget.TidyTable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
@@ -20,14 +24,25 @@ import net.miginfocom.swing.MigLayout;
 
 /** A boat's page: the picture first, then how its date came about, then what the record holds. */
 final class BoatPagePanel {
-  private BoatPagePanel() {}
+  private static final String HIGH = "hmin 32";
 
-  static ScrollColumn of(BoatPage page) {
+  private final BoatsPresenter presenter;
+  private final BoatPage page;
+  private final boolean washing;
+
+  BoatPagePanel(BoatsPresenter presenter, BoatPage page, boolean washing) {
+    this.presenter = presenter;
+    this.page = page;
+    this.washing = washing;
+  }
+
+  ScrollColumn column() {
     ScrollColumn column =
         new ScrollColumn(
             new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
     column.add(Labels.title(page.name()));
-    column.add(Labels.wrapped(page.facts(), true), "wmin 100, gapbottom 16");
+    column.add(Labels.wrapped(page.facts(), true), "wmin 100");
+    column.add(acts(), "wmin 0, gapbottom 12");
     JTextArea heading = Labels.wrapped(page.heading(), false);
     heading.setFont(Theme.font(Theme.Size.HEADING));
     column.add(heading, "wmin 100");
@@ -40,19 +55,51 @@ final class BoatPagePanel {
     }
     if (!page.reasons().isEmpty()) {
       column.add(Labels.heading("How this date came about"), "gapbottom 4");
-      column.add(reasons(page), "wmin 0");
+      column.add(reasons(), "wmin 0");
     }
-    page.steps().ifPresent(steps -> column.add(picture(page, steps), "wmin 0, gaptop 8"));
+    page.steps().ifPresent(steps -> column.add(picture(steps), "wmin 0, gaptop 8"));
     for (String unused : page.unused()) {
       column.add(Labels.wrapped("Not used: " + unused + ".", true), "wmin 100");
     }
-    column.add(tables(page), "gaptop 20, wmin 0");
+    column.add(tables(), "gaptop 20, wmin 0");
     column.add(
         Labels.wrapped(
             "A forecast, not a guarantee. Labels and data sheets of the products come first.",
             true),
         "gaptop 12, wmin 100");
     return column;
+  }
+
+  private JPanel acts() {
+    JPanel acts = new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3", "", ""));
+    acts.setOpaque(false);
+    acts.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
+    acts.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
+    acts.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH + ", wrap");
+    if (washing) {
+      JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8", "", "[center]"));
+      look.setOpaque(false);
+      look.add(Labels.plain("Washed today. What did water do?"));
+      look.add(button("Nobody looked", "", () -> presenter.washed(Optional.empty())), HIGH);
+      for (WaterBehaviour water : WaterBehaviour.values()) {
+        look.add(
+            button(
+                water == WaterBehaviour.FLAT ? "Lies flat" : Labels.capital(water.words()),
+                "",
+                () -> presenter.washed(Optional.of(water))),
+            HIGH);
+      }
+      acts.add(look, "span");
+    }
+    return acts;
+  }
+
+  private static JButton button(String words, String key, Runnable act) {
+    JButton button = new JButton(words);
+    button.setName(words);
+    button.setToolTipText(key.isEmpty() ? null : key);
+    button.addActionListener(e -> act.run());
+    return button;
   }
 
   private static JTextArea key() {
@@ -62,7 +109,7 @@ final class BoatPagePanel {
         true);
   }
 
-  private static StepsBox picture(BoatPage page, DateSteps steps) {
+  private StepsBox picture(DateSteps steps) {
     List<String> names = new ArrayList<>();
     List<String> told = new ArrayList<>();
     for (BoatPage.ReasonCard reason : page.reasons()) {
@@ -72,7 +119,7 @@ final class BoatPagePanel {
     return new StepsBox(steps, names, String.join(", ", told));
   }
 
-  private static JPanel reasons(BoatPage page) {
+  private JPanel reasons() {
     CardRow cards = new CardRow();
     int n = 1;
     for (BoatPage.ReasonCard reason : page.reasons()) {
@@ -112,7 +159,7 @@ final class BoatPagePanel {
     }
   }
 
-  private static JTabbedPane tables(BoatPage page) {
+  private JTabbedPane tables() {
     JTabbedPane tabs = new ShownTab();
     tabs.setName("record of the boat");
     tabs.getAccessibleContext().setAccessibleName("Record of the boat");
@@ -123,6 +170,9 @@ final class BoatPagePanel {
         content.add(Labels.quiet(table.empty()), java.awt.BorderLayout.NORTH);
       } else {
         TidyTable view = new TidyTable(table.title(), table.columns(), table.rows());
+        if (!table.opens().isEmpty()) {
+          view.onOpen(row -> presenter.openVisit(table.opens().get(row)));
+        }
         JPanel stack = new JPanel(new java.awt.BorderLayout());
         stack.add(view.getTableHeader(), java.awt.BorderLayout.NORTH);
         stack.add(view);

@@ -4,21 +4,20 @@ import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.boats.BoatsState;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.ItemCell;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ListBesidePage;
 import java.awt.BorderLayout;
-import java.awt.event.ActionEvent;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -38,10 +37,11 @@ public final class BoatsPanel extends JPanel {
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
   private final JPanel left =
       new JPanel(
-          new MigLayout("insets 16 12 8 12, fill, wrap 1", "[grow, fill]", "[][][grow, fill]"));
+          new MigLayout("insets 16 12 8 12, fill, wrap 1", "[grow, fill]", "[][][][grow, fill]"));
   private transient Optional<BoatPage> shown = Optional.empty();
   private final ListBesidePage sides;
   private boolean updating;
+  private boolean washing;
 
   public BoatsPanel(BoatsPresenter presenter) {
     super(new BorderLayout());
@@ -59,8 +59,8 @@ public final class BoatsPanel extends JPanel {
     find.putClientProperty("JTextField.showClearButton", true);
     find.getAccessibleContext().setAccessibleName("Find a boat, owner, harbour or hull number");
     find.getDocument().addDocumentListener(new Typed());
-    key(find, "ESCAPE", () -> find.setText(""));
-    key(
+    Act.on(find, "ESCAPE", () -> find.setText(""));
+    Act.on(
         find,
         "DOWN",
         () -> {
@@ -87,26 +87,15 @@ public final class BoatsPanel extends JPanel {
         new JScrollPane(
             list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(null);
+    JButton add = new JButton("New boat");
+    add.setName("new boat");
+    add.setToolTipText("Ctrl+N");
+    add.addActionListener(e -> presenter.newBoat());
     left.add(find, "hmin 32");
+    left.add(add, "hmin 32");
     left.add(found);
     left.add(scroll, "wmin 0");
     left.setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
-  }
-
-  private static void key(JTextField field, String key, Runnable act) {
-    field.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-    field
-        .getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                act.run();
-              }
-            });
   }
 
   private final class Typed implements DocumentListener {
@@ -152,10 +141,14 @@ public final class BoatsPanel extends JPanel {
               }
             });
     updating = false;
-    if (!state.page().equals(shown)) {
+    if (!state.page().equals(shown) || washing != state.washing()) {
+      boolean another = !state.page().map(BoatPage::name).equals(shown.map(BoatPage::name));
+      java.awt.Point where = page.getViewport().getViewPosition();
       shown = state.page();
-      page.setViewportView(state.page().map(BoatPagePanel::of).orElse(null));
-      page.getViewport().setViewPosition(new java.awt.Point(0, 0));
+      washing = state.washing();
+      page.setViewportView(
+          state.page().map(p -> new BoatPagePanel(presenter, p, washing).column()).orElse(null));
+      page.getViewport().setViewPosition(another ? new java.awt.Point(0, 0) : where);
     }
   }
 }

@@ -3,11 +3,10 @@ package hullalmanac.ui.shell;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Act;
 import java.awt.Toolkit;
-import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import javax.swing.KeyStroke;
@@ -35,6 +34,14 @@ final class Keys {
     key(KeyEvent.VK_F, menu, find);
     key(KeyEvent.VK_LEFT, InputEvent.ALT_DOWN_MASK, presenter::back);
     key(KeyEvent.VK_RIGHT, InputEvent.ALT_DOWN_MASK, presenter::forward);
+    key(KeyEvent.VK_N, menu, presenter.boats()::newBoat);
+    key(KeyEvent.VK_E, menu, () -> presenter.onBoat(presenter.boats()::change));
+    key(KeyEvent.VK_T, menu, () -> presenter.onBoat(presenter.boats()::beginVisit));
+    key(KeyEvent.VK_L, menu, () -> presenter.onBoat(presenter.boats()::washed));
+    key(KeyEvent.VK_Z, menu, presenter::undo);
+    key(KeyEvent.VK_Z, menu | InputEvent.SHIFT_DOWN_MASK, presenter::redo);
+    key(KeyEvent.VK_Y, menu, presenter::redo);
+    key(KeyEvent.VK_B, menu | InputEvent.SHIFT_DOWN_MASK, presenter::openBin);
     key(KeyEvent.VK_F5, 0, presenter::load);
     key(KeyEvent.VK_PLUS, menu, () -> Theme.zoom(1));
     key(KeyEvent.VK_EQUALS, menu, () -> Theme.zoom(1));
@@ -46,18 +53,6 @@ final class Keys {
   }
 
   private void key(int code, int modifiers, Runnable act) {
-    KeyStroke stroke = KeyStroke.getKeyStroke(code, modifiers);
-    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
-    root.getActionMap()
-        .put(
-            stroke.toString(),
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                act.run();
-              }
-            });
+    Act.on(root, JComponent.WHEN_IN_FOCUSED_WINDOW, KeyStroke.getKeyStroke(code, modifiers), act);
   }
 }

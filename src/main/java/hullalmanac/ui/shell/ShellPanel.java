@@ -5,6 +5,7 @@ import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
+import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
@@ -18,7 +19,11 @@ final class ShellPanel extends JPanel {
   private final StatusLine status;
   private final CardLayout cards = new CardLayout();
   private final JPanel places = new JPanel(cards);
+  private static final String SHEET = "sheet";
   private final BoatsPanel boats;
+  private final SheetPanel sheet;
+  private Place shown = Place.AHEAD;
+  private boolean wasSheet;
 
   /**
    * @param toggleDark changes between light and dark
@@ -26,7 +31,7 @@ final class ShellPanel extends JPanel {
   ShellPanel(ShellPresenter presenter, Runnable toggleDark) {
     super(new BorderLayout());
     rail = new Rail(presenter::go);
-    status = new StatusLine(toggleDark);
+    status = new StatusLine(presenter, toggleDark);
     boats = new BoatsPanel(presenter.boats());
     place(Place.AHEAD, new AheadPanel(presenter.ahead()));
     place(Place.BOATS, boats);
@@ -34,6 +39,8 @@ final class ShellPanel extends JPanel {
     add(rail, BorderLayout.WEST);
     add(places);
     add(status, BorderLayout.SOUTH);
+    sheet = new SheetPanel(presenter::leave);
+    places.add(sheet, SHEET);
     presenter.onChange(this::render);
   }
 
@@ -54,7 +61,18 @@ final class ShellPanel extends JPanel {
 
   private void render(ShellState state) {
     rail.show(state.place());
-    cards.show(places, state.place().name());
+    if (state.sheet().isPresent()) {
+      cards.show(places, SHEET);
+      sheet.open(state.sheet().get());
+    } else {
+      sheet.close();
+      cards.show(places, state.place().name());
+      if (!state.place().equals(shown) || wasSheet) {
+        places.requestFocusInWindow();
+      }
+    }
+    wasSheet = state.sheet().isPresent();
+    shown = state.place();
     status.show(state);
   }
 }

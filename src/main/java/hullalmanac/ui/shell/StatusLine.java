@@ -1,8 +1,10 @@
 package hullalmanac.ui.shell;
 
+import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Labels;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -15,8 +17,11 @@ final class StatusLine extends JPanel {
 
   private final JLabel text = Labels.quiet("");
 
-  StatusLine(Runnable toggleDark) {
-    super(new MigLayout("insets 4 16 4 12, fillx", "[grow][]", "[center]"));
+  private final JButton undo = new JButton("Undo");
+  private final JButton redo = new JButton("Redo");
+
+  StatusLine(ShellPresenter presenter, Runnable toggleDark) {
+    super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][]", "[center]"));
     text.setName("status");
     JButton dark = new JButton("Light or dark");
     dark.setName("light or dark");
@@ -24,6 +29,8 @@ final class StatusLine extends JPanel {
     dark.setToolTipText("Ctrl+Shift+D. Ctrl and +, − or 0 change the size of everything.");
     dark.addActionListener(e -> toggleDark.run());
     add(text, "growx, wmin 0");
+    add(button(undo, presenter::undo), "hmin 28");
+    add(button(redo, presenter::redo), "hmin 28");
     add(dark, "hmin 28");
     line();
   }
@@ -31,6 +38,20 @@ final class StatusLine extends JPanel {
   void show(ShellState state) {
     text.setText(state.trouble().orElse(state.status()));
     text.setToolTipText(text.getText());
+    show(undo, "Ctrl+Z takes back: ", state.undo());
+    show(redo, "Ctrl+Shift+Z does again: ", state.redo());
+  }
+
+  private static JButton button(JButton button, Runnable act) {
+    button.setName(button.getText());
+    button.putClientProperty("JButton.buttonType", "borderless");
+    button.addActionListener(e -> act.run());
+    return button;
+  }
+
+  private static void show(JButton button, String does, Optional<String> what) {
+    button.setVisible(what.isPresent());
+    button.setToolTipText(what.map(w -> does + w).orElse(null));
   }
 
   @Override

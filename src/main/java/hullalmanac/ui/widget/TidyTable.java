@@ -2,15 +2,12 @@ package hullalmanac.ui.widget;
 
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
-import java.awt.event.ActionEvent;
-import java.awt.event.InputEvent;
-import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
+import java.util.function.IntConsumer;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.table.DefaultTableModel;
 import javax.swing.table.TableColumn;
 
@@ -34,15 +31,9 @@ public final class TidyTable extends JTable {
     getTableHeader().setReorderingAllowed(false);
     headerAtLeft();
     fit();
-    act(KeyStroke.getKeyStroke(KeyEvent.VK_TAB, 0), "leave", this::transferFocus);
-    act(
-        KeyStroke.getKeyStroke(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK),
-        "leave back",
-        this::transferFocusBackward);
-    act(
-        KeyStroke.getKeyStroke(KeyEvent.VK_C, InputEvent.CTRL_DOWN_MASK),
-        "copy rows",
-        this::copyRows);
+    Act.within(this, "TAB", this::transferFocus);
+    Act.within(this, "shift TAB", this::transferFocusBackward);
+    Act.within(this, "ctrl C", this::copyRows);
   }
 
   private static final class Texts extends DefaultTableModel {
@@ -64,18 +55,25 @@ public final class TidyTable extends JTable {
     }
   }
 
-  private void act(KeyStroke key, String name, Runnable act) {
-    Action action =
-        new AbstractAction(name) {
-          private static final long serialVersionUID = 1L;
-
-          @Override
-          public void actionPerformed(ActionEvent e) {
-            act.run();
+  /** Lets a row be opened, by Enter or two clicks. */
+  public void onOpen(IntConsumer open) {
+    Runnable chosen =
+        () -> {
+          if (getSelectedRow() >= 0) {
+            open.accept(convertRowIndexToModel(getSelectedRow()));
           }
         };
-    getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
-    getActionMap().put(name, action);
+    Act.within(this, "ENTER", chosen);
+    setToolTipText("Enter or two clicks open it");
+    addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent e) {
+            if (e.getClickCount() == 2) {
+              chosen.run();
+            }
+          }
+        });
   }
 
   private void copyRows() {

@@ -26,7 +26,8 @@ class ShellPresenterTest {
   private final AtomicReference<BoatsState> boats = new AtomicReference<>();
 
   private ShellPresenter open(FleetService service) {
-    ShellPresenter presenter = new ShellPresenter(service, new InlineTaskRunner());
+    ShellPresenter presenter =
+        new ShellPresenter(service, OpenSample.edits(), new InlineTaskRunner());
     presenter.onChange(shell::set);
     presenter.ahead().onChange(ahead::set);
     presenter.boats().onChange(boats::set);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.theme.Theme;
@@ -42,7 +43,9 @@ class PanelsPaintTest {
         RecordService.openReadOnly(
             Path.of("sample-db/record"),
             new RecordService.Surroundings(Clock.systemUTC(), new Random(1)::nextLong, "desk", 1));
-    presenter = new ShellPresenter(FleetService.of(record), new InlineTaskRunner());
+    presenter =
+        new ShellPresenter(
+            FleetService.of(record), new EditService(record), new InlineTaskRunner());
     presenter.load();
   }
 

@@ -4,8 +4,11 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.shell.MainWindow;
@@ -19,6 +22,7 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
@@ -34,7 +38,17 @@ final class Screenshots {
 
   private Screenshots() {}
 
-  public static void main(String[] arguments) throws Exception {
+  public static void main(String[] arguments) {
+    try {
+      shootAll(arguments);
+      System.exit(0);
+    } catch (Exception e) {
+      e.printStackTrace();
+      System.exit(1);
+    }
+  }
+
+  private static void shootAll(String[] arguments) throws Exception {
     Path record = Path.of(arguments[0]);
     File folder = new File(arguments[1]);
     for (boolean dark : new boolean[] {false, true}) {
@@ -42,7 +56,6 @@ final class Screenshots {
         shoot(record, folder, dark, zoom);
       }
     }
-    System.exit(0);
   }
 
   private static void shoot(Path record, File folder, boolean dark, float zoom) throws Exception {
@@ -59,7 +72,8 @@ final class Screenshots {
             .findFirst()
             .orElseThrow();
     SwingTaskRunner tasks = new SwingTaskRunner();
-    ShellPresenter presenter = new ShellPresenter(FleetService.of(open), tasks);
+    ShellPresenter presenter =
+        new ShellPresenter(FleetService.of(open), new EditService(open), tasks);
     MainWindow[] window = new MainWindow[1];
     SwingUtilities.invokeAndWait(
         () -> {
@@ -68,11 +82,14 @@ final class Screenshots {
           window[0].frame().setSize(WIDTH, HEIGHT);
           window[0].open();
         });
-    Thread.sleep(3500);
+    Thread.sleep(6000);
     write(window[0], new File(folder, "ahead" + tail));
     SwingUtilities.invokeAndWait(() -> presenter.openBoat(boat.id()));
     Thread.sleep(1500);
     write(window[0], new File(folder, "boat" + tail));
+    sheets(presenter, window[0], folder, tail, almanac);
+    SwingUtilities.invokeAndWait(() -> presenter.openBoat(boat.id()));
+    Thread.sleep(700);
     SwingUtilities.invokeAndWait(() -> bringUp(window[0].frame().getContentPane(), zoom));
     Thread.sleep(500);
     write(window[0], new File(folder, "reasons" + tail));
@@ -87,6 +104,35 @@ final class Screenshots {
     SwingUtilities.invokeAndWait(() -> window[0].frame().dispose());
     tasks.close();
     open.close();
+  }
+
+  private static void sheets(
+      ShellPresenter presenter, MainWindow window, File folder, String tail, Almanac almanac)
+      throws Exception {
+    SwingUtilities.invokeAndWait(presenter.boats()::newBoat);
+    Thread.sleep(700);
+    write(window, new File(folder, "new-boat" + tail));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.leave();
+          presenter.boats().change();
+        });
+    Thread.sleep(700);
+    write(window, new File(folder, "facts" + tail));
+    Visit visit =
+        almanac.visits().stream()
+            .filter(v -> v.boat().equals(presenter.boats().chosen().orElseThrow()))
+            .filter(v -> v.status() == VisitStatus.DONE)
+            .max(Comparator.comparing(Visit::day))
+            .orElseThrow();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.leave();
+          presenter.boats().openVisit(visit.id());
+        });
+    Thread.sleep(700);
+    write(window, new File(folder, "visit" + tail));
+    SwingUtilities.invokeAndWait(presenter::leave);
   }
 
   /** Scrolls to the picture of how a date came about. */

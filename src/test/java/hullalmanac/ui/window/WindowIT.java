@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
+import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.service.SampleService;
@@ -68,7 +69,7 @@ class WindowIT {
                 1,
                 WindowIT::refuseEventThread));
     tasks = new SwingTaskRunner();
-    presenter = new ShellPresenter(FleetService.of(record), tasks);
+    presenter = new ShellPresenter(FleetService.of(record), new EditService(record), tasks);
     robot = new Robot();
     robot.setAutoDelay(20);
     files = new FilesOnEventThread();

@@ -1,0 +1,319 @@
+package hullalmanac.present.edit;
+
+import hullalmanac.core.entry.DateEntry;
+import hullalmanac.core.entry.Entry;
+import hullalmanac.core.entry.LengthEntry;
+import hullalmanac.core.entry.NumberEntry;
+import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Coded;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Length;
+import hullalmanac.core.record.Money;
+import hullalmanac.core.record.Numbers;
+import hullalmanac.core.record.With;
+import hullalmanac.present.sheet.Input;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Makes fields that read and write one component of a row each; a field's id is the component's
+ * name.
+ *
+ * @param today for dates in words and without a year
+ */
+record FieldMaker(Business business, LocalDate today) {
+  /** A row that can be chosen, by its name. */
+  record Named<R>(Id<R> id, String name) {}
+
+  private static <T extends Record> Entry<T> set(T row, String id, Object value, String echo) {
+    try {
+      return new Entry.Read<>(With.component(row, id, value), echo);
+    } catch (IllegalArgumentException e) {
+      return new Entry.Refused<>(sentence(e.getMessage()));
+    }
+  }
+
+  private static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+  }
+
+  /** Takes a reading as it is, or as absent when nothing was typed. */
+  private static <T extends Record, V> Entry<T> maybe(T row, String id, Entry<V> entry) {
+    if (entry instanceof Entry.Read<V> read) {
+      return set(row, id, Optional.of(read.value()), read.echo());
+    }
+    return entry instanceof Entry.Refused<V> refused
+        ? new Entry.Refused<>(refused.sentence())
+        : set(row, id, Optional.empty(), "");
+  }
+
+  /** Takes a reading, or says what is needed when nothing was typed. */
+  private static <T extends Record, V> Entry<T> needed(
+      T row, String id, Entry<V> entry, String sentence) {
+    return entry instanceof Entry.Empty<V>
+        ? new Entry.Refused<>(sentence)
+        : entry instanceof Entry.Read<V> read
+            ? set(row, id, read.value(), read.echo())
+            : new Entry.Refused<>(((Entry.Refused<V>) entry).sentence());
+  }
+
+  <T extends Record> FieldOf<T> line(String id, String label, Function<T, String> get) {
+    return new FieldOf<>(
+        id, label, new Input.Line(""), get, (row, typed) -> set(row, id, typed.strip(), ""));
+  }
+
+  <T extends Record> FieldOf<T> paragraph(String id, String label, Function<T, String> get) {
+    return new FieldOf<>(
+        id, label, new Input.Paragraph(), get, (row, typed) -> set(row, id, typed.strip(), ""));
+  }
+
+  <T extends Record> FieldOf<T> length(String id, String label, Function<T, Optional<Length>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(
+            business.units() == Business.Units.FEET ? "32' 6\" or 9.9 m" : "9.9 m or 32' 6\""),
+        row -> get.apply(row).map(this::length).orElse(""),
+        (row, typed) -> maybe(row, id, LengthEntry.read(typed, business.units())));
+  }
+
+  private String length(Length length) {
+    return business.units() == Business.Units.FEET ? length.feetAndInches() : length.metresText();
+  }
+
+  <T extends Record> FieldOf<T> maybeWhole(
+      String id, String label, Function<T, Optional<Integer>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(""),
+        row -> get.apply(row).map(String::valueOf).orElse(""),
+        (row, typed) -> maybe(row, id, NumberEntry.readWhole(typed)));
+  }
+
+  <T extends Record> FieldOf<T> whole(String id, String label, Function<T, Integer> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(""),
+        row -> String.valueOf(get.apply(row)),
+        (row, typed) ->
+            needed(row, id, NumberEntry.readWhole(typed), "A number is needed here, such as 4."));
+  }
+
+  /** Months as {@code 4-10} or {@code 3, 5, 9}. */
+  <T extends Record> FieldOf<T> months(String id, String label, Function<T, List<Month>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line("4-10"),
+        row -> MonthList.text(get.apply(row)),
+        (row, typed) ->
+            needed(row, id, MonthList.read(typed), "Months are needed here, such as 4-10."));
+  }
+
+  /** An amount in the business's currency. */
+  <T extends Record> FieldOf<T> money(String id, String label, Function<T, Optional<Money>> get) {
+    int decimals = business.currency().getDefaultFractionDigits();
+    return new FieldOf<>(
+        id,
+        label + ", " + business.currency().getCurrencyCode(),
+        new Input.Line(""),
+        row -> get.apply(row).map(m -> m.amount().toPlainString()).orElse(""),
+        (row, typed) -> maybe(row, id, money(NumberEntry.read(typed), decimals)));
+  }
+
+  private Entry<Money> money(Entry<BigDecimal> amount, int decimals) {
+    if (amount instanceof Entry.Read<BigDecimal> read
+        && read.value().stripTrailingZeros().scale() > decimals) {
+      return new Entry.Refused<>(
+          "Amounts in "
+              + business.currency().getCurrencyCode()
+              + " have "
+              + decimals
+              + " decimals.");
+    }
+    return amount.map(a -> Money.of(a, business.currency()));
+  }
+
+  /** Days, parted by commas. */
+  <T extends Record> FieldOf<T> days(String id, String label, Function<T, List<LocalDate>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(""),
+        row -> get.apply(row).stream().map(LocalDate::toString).collect(Collectors.joining(", ")),
+        (row, typed) -> {
+          List<LocalDate> all = new ArrayList<>();
+          for (String one : typed.split(",")) {
+            Entry<LocalDate> entry = DateEntry.read(one, today, business.dayOrder());
+            if (entry instanceof Entry.Refused<LocalDate> refused) {
+              return new Entry.Refused<>(refused.sentence());
+            }
+            entry.map(all::add);
+          }
+          return set(row, id, all, "");
+        });
+  }
+
+  <T extends Record> FieldOf<T> maybeNumber(
+      String id, String label, Function<T, Optional<Double>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(""),
+        row -> get.apply(row).map(Numbers::plain).orElse(""),
+        (row, typed) -> maybe(row, id, NumberEntry.read(typed).map(BigDecimal::doubleValue)));
+  }
+
+  <T extends Record> FieldOf<T> maybeDay(
+      String id, String label, Function<T, Optional<LocalDate>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line("12/5, today, +3m"),
+        row -> get.apply(row).map(LocalDate::toString).orElse(""),
+        (row, typed) -> maybe(row, id, DateEntry.read(typed, today, business.dayOrder())));
+  }
+
+  <T extends Record> FieldOf<T> day(String id, String label, Function<T, LocalDate> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line("12/5, today, +3m"),
+        row -> get.apply(row).toString(),
+        (row, typed) ->
+            needed(
+                row,
+                id,
+                DateEntry.read(typed, today, business.dayOrder()),
+                "A day is needed here, such as today or 12/5."));
+  }
+
+  <T extends Record, E extends Enum<E> & Coded> FieldOf<T> choice(
+      String id, String label, Class<E> type, Function<T, E> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Choice(words(type)),
+        row -> get.apply(row).words(),
+        (row, typed) ->
+            needed(
+                row,
+                id,
+                oneOf(type, typed),
+                "Write one of " + String.join(", ", words(type)) + "."));
+  }
+
+  <T extends Record, E extends Enum<E> & Coded> FieldOf<T> maybeChoice(
+      String id, String label, Class<E> type, Function<T, Optional<E>> get) {
+    List<String> words = new ArrayList<>(words(type));
+    words.add(0, "");
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Choice(words),
+        row -> get.apply(row).map(Coded::words).orElse(""),
+        (row, typed) -> maybe(row, id, oneOf(type, typed)));
+  }
+
+  <T extends Record> FieldOf<T> yesNo(String id, String label, Function<T, Boolean> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Choice(List.of("no", "yes")),
+        row -> get.apply(row) ? "yes" : "no",
+        (row, typed) -> {
+          String t = typed.strip().toLowerCase(Locale.ROOT);
+          if (t.isEmpty() || !("yes".startsWith(t) || "no".startsWith(t))) {
+            return new Entry.Refused<>("Write yes or no.");
+          }
+          return set(row, id, "yes".startsWith(t), "");
+        });
+  }
+
+  /** One of some rows, chosen by name. */
+  <T extends Record, R> FieldOf<T> maybeOf(
+      String id, String label, List<Named<R>> all, Function<T, Optional<Id<R>>> get) {
+    List<String> names = new ArrayList<>(all.stream().map(Named::name).toList());
+    names.add(0, "");
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Choice(names),
+        row ->
+            get.apply(row)
+                .flatMap(i -> all.stream().filter(n -> n.id().equals(i)).findFirst())
+                .map(Named::name)
+                .orElse(""),
+        (row, typed) -> maybe(row, id, byName(all, typed)));
+  }
+
+  /** One of some rows, chosen by name; one is needed. */
+  <T extends Record, R> FieldOf<T> of(
+      String id, String label, List<Named<R>> all, Function<T, Id<R>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Choice(all.stream().map(Named::name).toList()),
+        row ->
+            all.stream()
+                .filter(n -> n.id().equals(get.apply(row)))
+                .map(Named::name)
+                .findFirst()
+                .orElse(""),
+        (row, typed) -> needed(row, id, byName(all, typed), "Choose one of the list."));
+  }
+
+  private static <R> Entry<Id<R>> byName(List<Named<R>> all, String typed) {
+    return oneOf(all.stream().map(Named::name).toList(), typed)
+        .map(
+            name -> all.stream().filter(n -> n.name().equals(name)).findFirst().orElseThrow().id());
+  }
+
+  static <E extends Enum<E> & Coded> List<String> words(Class<E> type) {
+    return Arrays.stream(type.getEnumConstants()).map(Coded::words).toList();
+  }
+
+  /** The choice a text begins like. */
+  static <E extends Enum<E> & Coded> Entry<E> oneOf(Class<E> type, String typed) {
+    return oneOf(words(type), typed)
+        .map(
+            word ->
+                Arrays.stream(type.getEnumConstants())
+                    .filter(e -> e.words().equals(word))
+                    .findFirst()
+                    .orElseThrow());
+  }
+
+  /** The word a text is or, when it is the only one, begins. */
+  static Entry<String> oneOf(List<String> words, String typed) {
+    String t = typed.strip().toLowerCase(Locale.ROOT);
+    if (t.isEmpty()) {
+      return new Entry.Empty<>();
+    }
+    List<String> same = words.stream().filter(w -> w.toLowerCase(Locale.ROOT).equals(t)).toList();
+    List<String> begun =
+        same.isEmpty()
+            ? words.stream().filter(w -> w.toLowerCase(Locale.ROOT).startsWith(t)).toList()
+            : same;
+    if (begun.size() == 1) {
+      return new Entry.Read<>(
+          begun.get(0), begun.get(0).equalsIgnoreCase(typed.strip()) ? "" : begun.get(0));
+    }
+    List<String> could = begun.isEmpty() ? words : begun;
+    return new Entry.Refused<>(
+        "Write one of "
+            + String.join(", ", could.stream().filter(w -> !w.isEmpty()).limit(12).toList())
+            + (could.size() > 12 ? " …" : "")
+            + ".");
+  }
+}

@@ -1,0 +1,110 @@
+package hullalmanac.present.edit;
+
+import hullalmanac.present.Desk;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Said;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.service.Fleet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A sheet over rows of the record, which is shown again after each change of it. */
+abstract class FleetSheet implements Sheet {
+  protected final Desk desk;
+  private Consumer<SheetState> view = s -> {};
+  private Optional<Fleet> fleet = Optional.empty();
+  private SheetState state = new SheetState("", "", List.of(), Optional.empty());
+
+  FleetSheet(Desk desk) {
+    this.desk = desk;
+  }
+
+  /** What is shown of a record. */
+  abstract SheetState stateOf(Fleet fleet);
+
+  /** The rows that are written in. */
+  abstract List<Rows<?>> parts();
+
+  protected final Optional<Fleet> fleet() {
+    return fleet;
+  }
+
+  private Optional<Rows<?>> part(String block) {
+    return parts().stream().filter(p -> p.id().equals(block)).findFirst();
+  }
+
+  @Override
+  public final void onChange(Consumer<SheetState> view) {
+    this.view = view;
+    view.accept(state);
+  }
+
+  @Override
+  public void show(Fleet fleet) {
+    this.fleet = Optional.of(fleet);
+    publish();
+  }
+
+  /** Shows the sheet again. */
+  protected final void publish() {
+    fleet.ifPresent(
+        f -> {
+          state = stateOf(f);
+          view.accept(state);
+        });
+  }
+
+  @Override
+  public Said say(At at, String text) {
+    return fleet.flatMap(f -> part(at.block()).map(p -> p.say(f, at, text))).orElse(Said.NOTHING);
+  }
+
+  @Override
+  public void enter(At at, String text) {
+    fleet.ifPresent(
+        f ->
+            part(at.block())
+                .ifPresent(
+                    p -> {
+                      if (!p.enter(f, at, text)) {
+                        publish();
+                      }
+                    }));
+  }
+
+  @Override
+  public void paste(At corner, List<List<String>> texts) {
+    for (SheetState.Block block : state.blocks()) {
+      if (block instanceof SheetState.Grid grid && grid.id().equals(corner.block())) {
+        List<Rows.Typed> cells = cells(grid, corner, texts);
+        fleet.ifPresent(
+            f ->
+                part(corner.block())
+                    .ifPresent(
+                        p -> {
+                          if (!p.enterAll(f, cells)) {
+                            publish();
+                          }
+                        }));
+      }
+    }
+  }
+
+  private static List<Rows.Typed> cells(SheetState.Grid grid, At corner, List<List<String>> texts) {
+    List<String> rows = grid.rows().stream().map(SheetState.GridRow::id).toList();
+    List<String> columns = grid.columns().stream().map(SheetState.Column::id).toList();
+    int top = rows.indexOf(corner.row());
+    int left = columns.indexOf(corner.field());
+    List<Rows.Typed> cells = new ArrayList<>();
+    for (int r = 0; r < texts.size() && top + r < rows.size(); r++) {
+      for (int c = 0; c < texts.get(r).size() && left + c < columns.size(); c++) {
+        At at = new At(grid.id(), rows.get(top + r), columns.get(left + c));
+        cells.add(new Rows.Typed(at, texts.get(r).get(c)));
+      }
+    }
+    return cells;
+  }
+}

@@ -1,0 +1,216 @@
+package hullalmanac.present.edit;
+
+import hullalmanac.core.entry.Entry;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.BoatType;
+import hullalmanac.core.record.Harbour;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Length;
+import hullalmanac.core.record.Party;
+import hullalmanac.core.work.Change;
+import hullalmanac.core.work.NewBoat;
+import hullalmanac.core.work.PhoneCall;
+import hullalmanac.present.Desk;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Said;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.service.Fleet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** A boat from a phone call: five fields, and what she is like when it is known. */
+public final class NewBoatSheet implements Sheet {
+  private static final String FORM = "call";
+
+  private final Desk desk;
+  private Consumer<SheetState> view = s -> {};
+  private Optional<Fleet> fleet = Optional.empty();
+  private Optional<String> trouble = Optional.empty();
+  private Call call = new Call("", "", "", Optional.empty(), "", Optional.empty(), BoatType.SLOOP);
+
+  /**
+   * What was said on the phone so far; public so that it can be copied with one component changed.
+   */
+  public record Call(
+      String owner,
+      String phone,
+      String boat,
+      Optional<Length> length,
+      String harbour,
+      Optional<Double> latitude,
+      BoatType type) {}
+
+  public NewBoatSheet(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void onChange(Consumer<SheetState> view) {
+    this.view = view;
+    view.accept(fleet.map(this::stateOf).orElse(empty()));
+  }
+
+  private static SheetState empty() {
+    return new SheetState("", "", List.of(), Optional.empty());
+  }
+
+  @Override
+  public void show(Fleet fleet) {
+    this.fleet = Optional.of(fleet);
+    publish();
+  }
+
+  private void publish() {
+    fleet.ifPresent(f -> view.accept(stateOf(f)));
+  }
+
+  private List<FieldOf<Call>> fields(Fleet fleet) {
+    FieldMaker make = new FieldMaker(fleet.almanac().business(), fleet.asOf());
+    List<FieldOf<Call>> fields = new ArrayList<>();
+    fields.add(
+        suggest("owner", "Owner", names(fleet.almanac().parties(), Party::name), Call::owner));
+    fields.add(make.line("phone", "Phone", Call::phone));
+    fields.add(make.line("boat", "Boat", Call::boat));
+    fields.add(make.length("length", "Length", Call::length));
+    fields.add(
+        suggest(
+            "harbour", "Harbour", names(fleet.almanac().harbours(), Harbour::name), Call::harbour));
+    fields.add(make.choice("type", "Type", BoatType.class, Call::type));
+    if (isNew(fleet)) {
+      fields.add(
+          make.maybeNumber(
+              "latitude", "Latitude of " + call.harbour() + ", north positive", Call::latitude));
+    }
+    return fields;
+  }
+
+  private static <R> List<String> names(List<R> rows, Function<R, String> name) {
+    return rows.stream().map(name).distinct().sorted().toList();
+  }
+
+  private static FieldOf<Call> suggest(
+      String id, String label, List<String> words, Function<Call, String> get) {
+    List<String> all = new ArrayList<>(words);
+    all.add(0, "");
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Suggest(all),
+        get,
+        (row, typed) ->
+            new Entry.Read<>(hullalmanac.core.record.With.component(row, id, typed.strip()), ""));
+  }
+
+  private Optional<Id<Harbour>> known(Almanac almanac) {
+    return almanac.harbours().stream()
+        .filter(h -> h.name().equalsIgnoreCase(call.harbour()))
+        .map(Harbour::id)
+        .findFirst();
+  }
+
+  private boolean isNew(Fleet fleet) {
+    return !call.harbour().isEmpty() && known(fleet.almanac()).isEmpty();
+  }
+
+  private SheetState stateOf(Fleet fleet) {
+    return new SheetState(
+        "A new boat",
+        "What one hears on the phone. Her surfaces come from the type; all can be changed later.",
+        List.of(
+            new SheetState.Form(FORM, "", fields(fleet).stream().map(f -> f.on(call)).toList()),
+            new SheetState.Buttons(
+                List.of(
+                    new SheetState.Button("write", "Write her down", true),
+                    new SheetState.Button("leave", "Leave it", false)))),
+        trouble);
+  }
+
+  private Optional<FieldOf<Call>> field(Fleet fleet, String id) {
+    return fields(fleet).stream().filter(f -> f.id().equals(id)).findFirst();
+  }
+
+  @Override
+  public Said say(At at, String text) {
+    return fleet
+        .flatMap(f -> field(f, at.field()))
+        .map(f -> f.say(call, text))
+        .orElse(Said.NOTHING);
+  }
+
+  @Override
+  public void enter(At at, String text) {
+    fleet
+        .flatMap(f -> field(f, at.field()))
+        .map(f -> f.enter().apply(call, text))
+        .ifPresent(
+            entry -> {
+              if (entry instanceof Entry.Read<Call> read) {
+                call = read.value();
+                trouble = Optional.empty();
+                publish();
+              }
+            });
+  }
+
+  @Override
+  public void press(String button) {
+    if (button.equals("leave")) {
+      desk.leave();
+      return;
+    }
+    fleet.ifPresent(this::write);
+  }
+
+  private void write(Fleet fleet) {
+    trouble = missing(fleet);
+    if (trouble.isPresent()) {
+      publish();
+      return;
+    }
+    PhoneCall heard = heard(fleet);
+    AtomicReference<Optional<Boat>> made = new AtomicReference<>(Optional.empty());
+    desk.change(
+        heard.boat() + " written down",
+        almanac -> {
+          Change change = NewBoat.from(almanac, desk.ids(), heard);
+          if (change instanceof Change.Ready ready) {
+            made.set(ready.put(Boat.class));
+          }
+          return change;
+        },
+        () -> made.get().ifPresent(boat -> desk.openBoat(boat.id())));
+  }
+
+  private PhoneCall heard(Fleet fleet) {
+    PhoneCall.Where where =
+        known(fleet.almanac())
+            .<PhoneCall.Where>map(PhoneCall.At::new)
+            .orElseGet(() -> new PhoneCall.AtNew(call.harbour(), call.latitude().orElseThrow()));
+    return new PhoneCall(
+        call.owner(), call.phone(), call.boat(), call.length(), where, call.type(), fleet.asOf());
+  }
+
+  private Optional<String> missing(Fleet fleet) {
+    if (call.boat().isEmpty()) {
+      return Optional.of("Give the boat a name.");
+    }
+    if (call.owner().isEmpty()) {
+      return Optional.of("Say whose boat she is.");
+    }
+    if (call.harbour().isEmpty()) {
+      return Optional.of("Say in which harbour she lies.");
+    }
+    if (isNew(fleet) && call.latitude().isEmpty()) {
+      return Optional.of(
+          call.harbour() + " is new. Its latitude is needed for sun and wear; whole degrees do.");
+    }
+    return Optional.empty();
+  }
+}

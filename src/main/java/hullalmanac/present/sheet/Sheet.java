@@ -1,0 +1,41 @@
+package hullalmanac.present.sheet;
+
+import hullalmanac.service.Fleet;
+import java.util.List;
+import java.util.function.Consumer;
+
+/**
+ * A page on which one writes. Each text is taken as it is left, in an act of its own; there is
+ * nothing to save.
+ */
+public interface Sheet {
+  /** Tells who shows the state; called at once and after each change. */
+  void onChange(Consumer<SheetState> view);
+
+  /** Shows the record as it stands now. */
+  void show(Fleet fleet);
+
+  /** What a text would mean in a field; for showing beside it while one types. */
+  Said say(At at, String text);
+
+  /** Takes the text of a field. */
+  void enter(At at, String text);
+
+  /**
+   * Takes texts that were pasted into a grid, in one act.
+   *
+   * @param corner the cell for the first text
+   * @param texts rows of texts
+   */
+  default void paste(At corner, List<List<String>> texts) {
+    if (!texts.isEmpty() && !texts.get(0).isEmpty()) {
+      enter(corner, texts.get(0).get(0));
+    }
+  }
+
+  /** Takes a row out of a grid. */
+  default void remove(String block, String row) {}
+
+  /** Does what a button says. */
+  default void press(String button) {}
+}

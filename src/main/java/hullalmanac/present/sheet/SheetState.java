@@ -1,0 +1,94 @@
+package hullalmanac.present.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a sheet shows.
+ *
+ * @param facts what is to be known of it first
+ * @param trouble a sentence about what was not taken, while it stands
+ */
+public record SheetState(String title, String facts, List<Block> blocks, Optional<String> trouble) {
+  public SheetState {
+    blocks = List.copyOf(blocks);
+  }
+
+  /** A part of a sheet. */
+  public sealed interface Block {}
+
+  /** Fields below each other, or beside each other where there is room. */
+  public record Form(String id, String heading, List<Field> fields) implements Block {
+    public Form {
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /**
+   * A field with its label.
+   *
+   * @param said what its text means
+   */
+  public record Field(String id, String label, Input input, String text, Said said) {}
+
+  /**
+   * A table one writes in.
+   *
+   * @param labels heading of the rows' labels; empty where rows speak for themselves
+   * @param empty what is said when it has no rows
+   */
+  public record Grid(
+      String id,
+      String heading,
+      String labels,
+      List<Column> columns,
+      List<GridRow> rows,
+      String empty)
+      implements Block {
+    public Grid {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** A column of a grid. */
+  public record Column(String id, String label, Input input) {}
+
+  /**
+   * A row of a grid.
+   *
+   * @param label what it is about, in front; empty for rows that speak for themselves
+   * @param cells a text a column
+   */
+  public record GridRow(String id, String label, List<String> cells) {
+    public GridRow {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /** Things to do. */
+  public record Buttons(List<Button> buttons) implements Block {
+    public Buttons {
+      buttons = List.copyOf(buttons);
+    }
+  }
+
+  /**
+   * A thing to do.
+   *
+   * @param main whether it is what one most likely does next; Ctrl+Enter does it
+   */
+  public record Button(String id, String words, boolean main) {}
+
+  /** A table that is only read. */
+  public record Table(String heading, List<String> columns, List<List<String>> rows, String empty)
+      implements Block {
+    public Table {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** A paragraph. */
+  public record Words(String text) implements Block {}
+}

@@ -1,0 +1,104 @@
+package hullalmanac.service;
+
+import hullalmanac.core.record.Act;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.RowChange;
+import hullalmanac.core.work.Change;
+import hullalmanac.core.work.PlannedVisits;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Changes the record, one act at a time. Everything here touches the file. */
+public final class EditService {
+  private static final int WEEKS_PLANNED_AHEAD = 8;
+
+  private final RecordService record;
+
+  public EditService(RecordService record) {
+    this.record = record;
+  }
+
+  /**
+   * What undo and redo would do.
+   *
+   * @param undo the act in words that undo would take back
+   * @param redo the act in words that redo would do again
+   */
+  public record Standing(Optional<String> undo, Optional<String> redo) {}
+
+  /**
+   * Changes the record in one act, if the change is ready; says what came of it.
+   *
+   * @param what the act in words, for the change log
+   * @param wanted reckoned from the record as it stands
+   */
+  public Change change(String what, Function<Almanac, Change> wanted) {
+    Change change = wanted.apply(record.almanac());
+    if (change instanceof Change.Ready ready && !ready.edit().isEmpty()) {
+      record.change(what, ready.edit());
+    }
+    return change;
+  }
+
+  /** Plans what care plans make fall due in the weeks to come; nothing where that is done. */
+  public Change planVisits(LocalDate today) {
+    return record.readOnly()
+        ? new Change.Ready(Edit.put(List.of()))
+        : change(
+            "visits of care plans planned",
+            almanac ->
+                Change.checked(
+                    almanac,
+                    PlannedVisits.edit(
+                        almanac, ids(), today, today.plusWeeks(WEEKS_PLANNED_AHEAD))));
+  }
+
+  /** What undo and redo would do. */
+  public Standing standing() {
+    return record.readOnly()
+        ? new Standing(Optional.empty(), Optional.empty())
+        : new Standing(record.undoable(), record.redoable());
+  }
+
+  /** Takes back the newest act; returns it in words. */
+  public Optional<String> undo() {
+    return record.undo();
+  }
+
+  /** Does again what was undone last; returns it in words. */
+  public Optional<String> redo() {
+    return record.redo();
+  }
+
+  /** What was changed of a row and of all that belongs to it, newest first. */
+  public List<RowChange> history(Kind kind, Id<?> id) {
+    return record.history(kind, id);
+  }
+
+  /** Acts that took out rows which are not back, newest first. */
+  public List<Act> bin() {
+    return record.bin();
+  }
+
+  /** Puts back what an act of the bin took out. */
+  public void putBack(Act act) {
+    record.putBack(act);
+  }
+
+  /** The zone of the clock on the wall. */
+  public ZoneId zone() {
+    return record.zone();
+  }
+
+  /** New ids. */
+  public IdSource ids() {
+    return record.ids();
+  }
+}

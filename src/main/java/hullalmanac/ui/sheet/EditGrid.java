@@ -1,0 +1,308 @@
+package hullalmanac.ui.sheet;
+
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.ui.widget.Act;
+import java.awt.Component;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.util.Arrays;
+import java.util.List;
+import javax.swing.DefaultCellEditor;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.ListSelectionModel;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.TableColumn;
+
+/**
+ * A table one writes in by keys alone: typing begins to write, Enter takes the text and goes down,
+ * arrows go where they point, Tab leaves the table.
+ */
+final class EditGrid extends JTable {
+  private static final long serialVersionUID = 1L;
+  private static final int ROWS_MEASURED = 60;
+
+  private final transient Sheet sheet;
+  private final transient Telling telling;
+  private final Cells cells;
+  private final boolean labelled;
+
+  /** Tells which cell is chosen or written in, and what stands in it. */
+  interface Telling {
+    void say(String row, String field, String text);
+  }
+
+  EditGrid(SheetState.Grid state, Sheet sheet, Telling telling) {
+    super();
+    this.sheet = sheet;
+    this.telling = telling;
+    this.labelled = !state.labels().isEmpty();
+    this.cells = new Cells(state);
+    setModel(cells);
+    setName(state.id());
+    getAccessibleContext()
+        .setAccessibleName(state.heading().isEmpty() ? state.id() : state.heading());
+    setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    setCellSelectionEnabled(true);
+    setSurrendersFocusOnKeystroke(true);
+    putClientProperty("terminateEditOnFocusLost", true);
+    setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
+    getTableHeader().setReorderingAllowed(false);
+    headerAtLeft();
+    setDefaultEditor(Object.class, new Editor());
+    keys();
+    getSelectionModel().addListSelectionListener(e -> tell());
+    getColumnModel().getSelectionModel().addListSelectionListener(e -> tell());
+    fit();
+  }
+
+  /** The grid as a table. */
+  private final class Cells extends AbstractTableModel {
+    private static final long serialVersionUID = 1L;
+    private transient SheetState.Grid state;
+
+    Cells(SheetState.Grid state) {
+      this.state = state;
+    }
+
+    private int shift() {
+      return labelled ? 1 : 0;
+    }
+
+    @Override
+    public int getRowCount() {
+      return state.rows().size();
+    }
+
+    @Override
+    public int getColumnCount() {
+      return state.columns().size() + shift();
+    }
+
+    @Override
+    public String getColumnName(int column) {
+      return isLabel(column) ? state.labels() : state.columns().get(column - shift()).label();
+    }
+
+    boolean isLabel(int column) {
+      return column < shift();
+    }
+
+    @Override
+    public Object getValueAt(int row, int column) {
+      SheetState.GridRow r = state.rows().get(row);
+      return isLabel(column) ? r.label() : r.cells().get(column - shift());
+    }
+
+    @Override
+    public boolean isCellEditable(int row, int column) {
+      return !isLabel(column);
+    }
+
+    @Override
+    public void setValueAt(Object value, int row, int column) {
+      String text = value.toString();
+      if (!text.equals(getValueAt(row, column))) {
+        sheet.enter(at(row, column), text);
+      }
+    }
+
+    At at(int row, int column) {
+      return new At(
+          state.id(), state.rows().get(row).id(), state.columns().get(column - shift()).id());
+    }
+
+    void show(SheetState.Grid now) {
+      boolean sameRows = ids(now).equals(ids(state));
+      state = now;
+      if (sameRows) {
+        fireTableRowsUpdated(0, Math.max(0, getRowCount() - 1));
+      } else {
+        fireTableDataChanged();
+      }
+    }
+
+    private List<String> ids(SheetState.Grid grid) {
+      return grid.rows().stream().map(SheetState.GridRow::id).toList();
+    }
+  }
+
+  /** A field in a cell, which says while one types what is understood. */
+  private final class Editor extends DefaultCellEditor {
+    private static final long serialVersionUID = 1L;
+
+    Editor() {
+      super(new JTextField());
+      JTextField field = (JTextField) getComponent();
+      field.setBorder(javax.swing.BorderFactory.createEmptyBorder(0, 4, 0, 4));
+      field.getAccessibleContext().setAccessibleName("Cell");
+      field
+          .getDocument()
+          .addDocumentListener(
+              new DocumentListener() {
+                @Override
+                public void insertUpdate(DocumentEvent e) {
+                  changedUpdate(e);
+                }
+
+                @Override
+                public void removeUpdate(DocumentEvent e) {
+                  changedUpdate(e);
+                }
+
+                @Override
+                public void changedUpdate(DocumentEvent e) {
+                  if (isEditing()) {
+                    At at = cells.at(getEditingRow(), getEditingColumn());
+                    telling.say(at.row(), at.field(), field.getText());
+                  }
+                }
+              });
+    }
+  }
+
+  @Override
+  public Component prepareEditor(javax.swing.table.TableCellEditor editor, int row, int column) {
+    Component c = super.prepareEditor(editor, row, column);
+    if (c instanceof JTextField field) {
+      field.selectAll();
+    }
+    return c;
+  }
+
+  private void keys() {
+    Act.within(this, "TAB", this::leave);
+    Act.within(this, "shift TAB", this::leaveBack);
+    Act.within(this, "ctrl V", this::pasteTexts);
+    Act.within(this, "ctrl C", this::copyText);
+    Act.within(this, "DELETE", this::clearOrRemove);
+    Act.within(this, "ctrl DELETE", this::removeRow);
+  }
+
+  private void leave() {
+    take();
+    transferFocus();
+  }
+
+  private void leaveBack() {
+    take();
+    transferFocusBackward();
+  }
+
+  private boolean onCell() {
+    return getSelectedRow() >= 0 && getSelectedColumn() >= 0 && !cells.isLabel(getSelectedColumn());
+  }
+
+  private void clearOrRemove() {
+    if (onCell()) {
+      cells.setValueAt("", getSelectedRow(), getSelectedColumn());
+    }
+  }
+
+  private void removeRow() {
+    if (getSelectedRow() >= 0) {
+      sheet.remove(cells.state.id(), cells.state.rows().get(getSelectedRow()).id());
+    }
+  }
+
+  private void copyText() {
+    if (getSelectedRow() >= 0 && getSelectedColumn() >= 0) {
+      String text = String.valueOf(getValueAt(getSelectedRow(), getSelectedColumn()));
+      Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(text), null);
+    }
+  }
+
+  private void pasteTexts() {
+    JTextArea pad = new JTextArea();
+    pad.paste();
+    if (onCell() && !pad.getText().isEmpty()) {
+      paste(pad.getText());
+    }
+  }
+
+  /** Takes rows of texts parted by tabs from the chosen cell on. */
+  void paste(String text) {
+    List<List<String>> rows =
+        text.lines().map(line -> Arrays.asList(line.split("\t", -1))).toList();
+    sheet.paste(cells.at(getSelectedRow(), getSelectedColumn()), rows);
+  }
+
+  private void tell() {
+    if (telling == null) {
+      return;
+    }
+    if (onCell() && getSelectedRow() < cells.getRowCount()) {
+      At at = cells.at(getSelectedRow(), getSelectedColumn());
+      String text = cells.getValueAt(getSelectedRow(), getSelectedColumn()).toString();
+      String hint = hint(getSelectedColumn());
+      telling.say(at.row(), at.field(), text);
+      setToolTipText(hint.isEmpty() ? null : hint);
+    } else {
+      telling.say("", "", "");
+    }
+  }
+
+  private String hint(int column) {
+    Input input = cells.state.columns().get(column - cells.shift()).input();
+    return input instanceof Input.Choice choice ? String.join(", ", choice.words()) : "";
+  }
+
+  /** Takes what is being written. */
+  void take() {
+    if (isEditing()) {
+      getCellEditor().stopCellEditing();
+    }
+  }
+
+  void show(SheetState.Grid state) {
+    int row = getSelectedRow();
+    int column = getSelectedColumn();
+    cells.show(state);
+    if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {
+      changeSelection(row, Math.max(0, column), false, false);
+    }
+    tell();
+  }
+
+  private void headerAtLeft() {
+    if (getTableHeader().getDefaultRenderer() instanceof javax.swing.JLabel label) {
+      label.setHorizontalAlignment(javax.swing.SwingConstants.LEADING);
+    }
+  }
+
+  private void fit() {
+    if (cells == null) {
+      return;
+    }
+    int gap = getFontMetrics(getFont()).charWidth('m');
+    for (int c = 0; c < getColumnCount(); c++) {
+      int widest = getFontMetrics(getFont()).stringWidth(getColumnName(c)) + gap;
+      for (int r = 0; r < Math.min(ROWS_MEASURED, getRowCount()); r++) {
+        String text = String.valueOf(getValueAt(r, c));
+        widest = Math.max(widest, getFontMetrics(getFont()).stringWidth(text));
+      }
+      TableColumn column = getColumnModel().getColumn(c);
+      column.setPreferredWidth(widest + gap);
+      if (cells.isLabel(c)) {
+        column.setMinWidth(widest + gap);
+      }
+    }
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setRowHeight(
+        com.formdev.flatlaf.util.UIScale.scale(javax.swing.UIManager.getInt("Table.rowHeight")));
+    if (cells != null) {
+      headerAtLeft();
+    }
+    fit();
+  }
+}

@@ -1,0 +1,208 @@
+package hullalmanac.ui.sheet;
+
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Said;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.Labels;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import javax.swing.event.PopupMenuEvent;
+import javax.swing.event.PopupMenuListener;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+
+/** A field of a form: its label, what one writes in, and what was understood. */
+final class FieldView extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final transient Sheet sheet;
+  private final transient At at;
+  private final JComponent input;
+  private final JTextArea said = Labels.wrapped("", true);
+  private String taken = "";
+  private boolean showing;
+
+  FieldView(String block, SheetState.Field field, Sheet sheet) {
+    super(new MigLayout("insets 0, fillx, wrap 1, gap 0 2, hidemode 3", "[grow, fill]", ""));
+    this.sheet = sheet;
+    this.at = new At(block, "", field.id());
+    setOpaque(false);
+    input = input(field);
+    input.setName(block + " " + field.id());
+    input.getAccessibleContext().setAccessibleName(field.label());
+    JLabel label = Labels.quiet(field.label());
+    label.setLabelFor(input);
+    add(label);
+    add(input, "hmin 32");
+    add(said, "wmin 60");
+    said.setVisible(false);
+  }
+
+  private JComponent input(SheetState.Field field) {
+    if (field.input() instanceof Input.Choice choice) {
+      return box(choice.words().toArray(String[]::new), false);
+    }
+    if (field.input() instanceof Input.Suggest suggest) {
+      return box(suggest.words().toArray(String[]::new), true);
+    }
+    if (field.input() instanceof Input.Paragraph) {
+      JTextArea area = new JTextArea(2, 10);
+      area.setLineWrap(true);
+      area.setWrapStyleWord(true);
+      area.setBorder(new com.formdev.flatlaf.ui.FlatTextBorder());
+      area.putClientProperty("visualPadding", new java.awt.Insets(2, 2, 2, 2));
+      text(area);
+      Act.on(area, "TAB", area::transferFocus);
+      Act.on(area, "shift TAB", area::transferFocusBackward);
+      return area;
+    }
+    JTextField line = new JTextField();
+    line.putClientProperty("JTextField.placeholderText", ((Input.Line) field.input()).hint());
+    text(line);
+    Act.on(
+        line,
+        "ENTER",
+        () -> {
+          take();
+          line.transferFocus();
+        });
+    return line;
+  }
+
+  private void text(JTextComponent component) {
+    component.getDocument().addDocumentListener(new Typed());
+    component.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusLost(FocusEvent e) {
+            take();
+          }
+
+          @Override
+          public void focusGained(FocusEvent e) {
+            component.selectAll();
+          }
+        });
+  }
+
+  private JComboBox<String> box(String[] words, boolean open) {
+    JComboBox<String> box = new JComboBox<>(words);
+    box.setEditable(open);
+    box.setMaximumRowCount(14);
+    box.addPopupMenuListener(
+        new PopupMenuListener() {
+          @Override
+          public void popupMenuWillBecomeVisible(PopupMenuEvent e) {
+            // Nothing is chosen yet.
+          }
+
+          @Override
+          public void popupMenuWillBecomeInvisible(PopupMenuEvent e) {
+            javax.swing.SwingUtilities.invokeLater(FieldView.this::take);
+          }
+
+          @Override
+          public void popupMenuCanceled(PopupMenuEvent e) {
+            // What was chosen before stays.
+          }
+        });
+    FocusAdapter left =
+        new FocusAdapter() {
+          @Override
+          public void focusLost(FocusEvent e) {
+            take();
+          }
+        };
+    if (open) {
+      JTextField editor = (JTextField) box.getEditor().getEditorComponent();
+      editor.addFocusListener(left);
+      editor.getDocument().addDocumentListener(new Typed());
+      Act.on(editor, "ENTER", editor::transferFocus);
+    } else {
+      box.addFocusListener(left);
+    }
+    return box;
+  }
+
+  private final class Typed implements DocumentListener {
+    @Override
+    public void insertUpdate(DocumentEvent e) {
+      changedUpdate(e);
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent e) {
+      changedUpdate(e);
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent e) {
+      if (!showing) {
+        say(sheet.say(at, text()));
+      }
+    }
+  }
+
+  private String text() {
+    if (input instanceof JComboBox<?> box) {
+      Object chosen = box.isEditable() ? box.getEditor().getItem() : box.getSelectedItem();
+      return chosen == null ? "" : chosen.toString();
+    }
+    return ((JTextComponent) input).getText();
+  }
+
+  private void say(Said now) {
+    said.setText(now.refused() ? "Not taken: " + now.words() : now.words());
+    said.setVisible(!now.words().isEmpty());
+    input.putClientProperty("JComponent.outline", now.refused() ? "error" : null);
+    revalidate();
+  }
+
+  /** Shows the field as it is; a text that is being written stays. */
+  void show(SheetState.Field field) {
+    boolean writing = !text().equals(taken);
+    if (writing && !field.text().equals(text()) && hasCursor()) {
+      return;
+    }
+    showing = true;
+    taken = field.text();
+    if (input instanceof JComboBox<?> box) {
+      box.setSelectedItem(field.text());
+    } else if (!((JTextComponent) input).getText().equals(field.text())) {
+      ((JTextComponent) input).setText(field.text());
+    }
+    showing = false;
+    say(field.said());
+  }
+
+  private boolean hasCursor() {
+    java.awt.Component owner =
+        java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return owner != null && javax.swing.SwingUtilities.isDescendingFrom(owner, input);
+  }
+
+  /** Has what was written taken, if it is new. */
+  void take() {
+    String text = text();
+    if (!text.equals(taken)) {
+      taken = text;
+      sheet.enter(at, text);
+    }
+  }
+
+  /** Puts the cursor into it. */
+  void start() {
+    input.requestFocusInWindow();
+  }
+}

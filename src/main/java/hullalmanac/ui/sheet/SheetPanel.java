@@ -1,0 +1,206 @@
+package hullalmanac.ui.sheet;
+
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.ScrollColumn;
+import hullalmanac.ui.widget.TidyTable;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** Shows whichever sheet is open. */
+public final class SheetPanel extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final JScrollPane scroll =
+      new JScrollPane(
+          JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+  private transient Optional<Sheet> sheet = Optional.empty();
+  private transient List<Object> shape = List.of();
+  private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
+  private final transient Map<String, GridView> grids = new LinkedHashMap<>();
+  private final JLabel title = Labels.title("");
+  private final JTextArea facts = Labels.wrapped("", true);
+  private final JTextArea trouble = Labels.wrapped("", false);
+  private transient Optional<String> main = Optional.empty();
+
+  /** A panel that shows no sheet yet. */
+  public SheetPanel(Runnable leave) {
+    super(new BorderLayout());
+    setName("sheet");
+    scroll.setBorder(null);
+    scroll.getVerticalScrollBar().setUnitIncrement(24);
+    add(scroll);
+    Act.within(this, "ESCAPE", leave);
+    Act.within(this, "control ENTER", () -> main.ifPresent(this::press));
+  }
+
+  /** Takes what is being written, then does what a button says. */
+  private void press(String button) {
+    takeAll();
+    sheet.ifPresent(s -> s.press(button));
+  }
+
+  /** Takes every text that was written and not yet taken. */
+  public void takeAll() {
+    fields.values().forEach(FieldView::take);
+    grids.values().forEach(GridView::take);
+  }
+
+  /** Shows a sheet; the cursor goes into its first field. */
+  public void open(Sheet opened) {
+    if (!sheet.equals(Optional.of(opened))) {
+      sheet.ifPresent(s -> s.onChange(state -> {}));
+      sheet = Optional.of(opened);
+      shape = List.of();
+      opened.onChange(this::render);
+      scroll.getViewport().setViewPosition(new java.awt.Point(0, 0));
+      fields.values().stream().findFirst().ifPresent(FieldView::start);
+    }
+  }
+
+  /** Shows no sheet any more. */
+  public void close() {
+    sheet.ifPresent(s -> s.onChange(state -> {}));
+    sheet = Optional.empty();
+  }
+
+  private void render(SheetState state) {
+    List<Object> now = shape(state);
+    if (!now.equals(shape)) {
+      shape = now;
+      build(state);
+    }
+    title.setText(state.title());
+    facts.setText(state.facts());
+    trouble.setText(state.trouble().orElse(""));
+    trouble.setVisible(state.trouble().isPresent());
+    for (SheetState.Block block : state.blocks()) {
+      if (block instanceof SheetState.Form form) {
+        form.fields().forEach(f -> fields.get(form.id() + "/" + f.id()).show(f));
+      } else if (block instanceof SheetState.Grid grid) {
+        grids.get(grid.id()).show(grid);
+      }
+    }
+  }
+
+  /** All of a state but the texts one writes. */
+  private static List<Object> shape(SheetState state) {
+    List<Object> shape = new ArrayList<>();
+    for (SheetState.Block block : state.blocks()) {
+      if (block instanceof SheetState.Form form) {
+        shape.add(form.id() + form.heading());
+        form.fields().forEach(f -> shape.add(List.of(f.id(), f.label(), f.input())));
+      } else if (block instanceof SheetState.Grid grid) {
+        shape.add(grid.id());
+        shape.add(grid.columns());
+        shape.add(grid.rows().isEmpty());
+      } else {
+        shape.add(block);
+      }
+    }
+    return shape;
+  }
+
+  private void build(SheetState state) {
+    fields.clear();
+    grids.clear();
+    main = Optional.empty();
+    ScrollColumn column =
+        new ScrollColumn(
+            new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
+    column.add(title);
+    column.add(facts, "wmin 100, gapbottom 8");
+    trouble.setFont(Theme.font(Theme.Size.BODY).deriveFont(java.awt.Font.BOLD));
+    column.add(trouble, "wmin 100, gapbottom 8");
+    for (SheetState.Block block : state.blocks()) {
+      add(column, block);
+    }
+    scroll.setViewportView(column);
+  }
+
+  private void add(ScrollColumn column, SheetState.Block block) {
+    if (block instanceof SheetState.Form form) {
+      heading(column, form.heading());
+      column.add(form(form), "wmin 0");
+    } else if (block instanceof SheetState.Grid grid) {
+      heading(column, grid.heading());
+      column.add(grid(grid), "wmin 0");
+    } else if (block instanceof SheetState.Buttons buttons) {
+      column.add(buttons(buttons), "wmin 0, gaptop 4");
+    } else if (block instanceof SheetState.Table table) {
+      heading(column, table.heading());
+      column.add(table(table), "wmin 0");
+    } else if (block instanceof SheetState.Words words) {
+      column.add(Labels.wrapped(words.text(), true), "wmin 100");
+    }
+  }
+
+  private static void heading(ScrollColumn column, String text) {
+    if (!text.isEmpty()) {
+      column.add(Labels.heading(text), "gaptop 16");
+    }
+  }
+
+  private JComponent form(SheetState.Form form) {
+    FormGrid panel = new FormGrid();
+    for (SheetState.Field field : form.fields()) {
+      FieldView view = new FieldView(form.id(), field, sheet.orElseThrow());
+      fields.put(form.id() + "/" + field.id(), view);
+      panel.add(view, "wmin 0, growx");
+    }
+    return panel;
+  }
+
+  private Component grid(SheetState.Grid grid) {
+    GridView view = new GridView(grid, sheet.orElseThrow());
+    grids.put(grid.id(), view);
+    return view;
+  }
+
+  private JComponent buttons(SheetState.Buttons buttons) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 8 8", "", ""));
+    row.setOpaque(false);
+    for (SheetState.Button b : buttons.buttons()) {
+      JButton button = new JButton(b.words());
+      button.setName(b.id());
+      button.addActionListener(e -> press(b.id()));
+      if (b.main()) {
+        main = Optional.of(b.id());
+        button.setToolTipText("Ctrl+Enter");
+        button.putClientProperty(
+            "FlatLaf.style",
+            "background: $Almanac.accent; foreground: $Almanac.onAccent; borderColor: $Almanac.accent;"
+                + " hoverBackground: $Almanac.accent; pressedBackground: $Almanac.accent;"
+                + " focusedBackground: $Almanac.accent");
+      }
+      row.add(button, "hmin 32");
+    }
+    return row;
+  }
+
+  private static JComponent table(SheetState.Table table) {
+    if (table.rows().isEmpty()) {
+      return Labels.quiet(table.empty());
+    }
+    TidyTable view = new TidyTable(table.heading(), table.columns(), table.rows());
+    JPanel stack = new JPanel(new BorderLayout());
+    stack.add(view.getTableHeader(), BorderLayout.NORTH);
+    stack.add(view);
+    return stack;
+  }
+}

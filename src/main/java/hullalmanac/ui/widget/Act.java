@@ -1,0 +1,42 @@
+package hullalmanac.ui.widget;
+
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+
+/** Something done by a key. */
+public final class Act extends AbstractAction {
+  private static final long serialVersionUID = 1L;
+
+  private final transient Runnable act;
+
+  private Act(Runnable act) {
+    this.act = act;
+  }
+
+  @Override
+  public void actionPerformed(ActionEvent e) {
+    act.run();
+  }
+
+  /**
+   * Binds a key.
+   *
+   * @param condition one of the three of {@link JComponent#getInputMap(int)}
+   */
+  public static void on(JComponent component, int condition, KeyStroke key, Runnable act) {
+    component.getInputMap(condition).put(key, key.toString());
+    component.getActionMap().put(key.toString(), new Act(act));
+  }
+
+  /** Binds a key to a component that has the cursor. */
+  public static void on(JComponent component, String key, Runnable act) {
+    on(component, JComponent.WHEN_FOCUSED, KeyStroke.getKeyStroke(key), act);
+  }
+
+  /** Binds a key to a component that has the cursor in it. */
+  public static void within(JComponent component, String key, Runnable act) {
+    on(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke(key), act);
+  }
+}

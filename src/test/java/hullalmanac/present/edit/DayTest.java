@@ -1,0 +1,343 @@
+package hullalmanac.present.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Finding;
+import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.Party;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.WaterBehaviour;
+import hullalmanac.fixture.Bench;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.shell.Place;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a person does in a day, on a record of their own. */
+class DayTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
+
+  @TempDir Path folder;
+  private Bench bench;
+
+  @BeforeEach
+  void open() {
+    bench = Bench.open(folder);
+  }
+
+  @AfterEach
+  void close() {
+    bench.close();
+  }
+
+  private void again() {
+    bench.close();
+    bench = Bench.open(folder);
+  }
+
+  @Test
+  void aBoatFromAPhoneCallNeedsFiveFields() {
+    Almanac before = bench.almanac();
+    bench.presenter().boats().newBoat();
+    bench.write("call", "owner", "Nell Farrow");
+    bench.write("call", "phone", "555 0199");
+    bench.write("call", "boat", "Wheatear");
+    bench.write("call", "length", "32' 6\"");
+    bench.write("call", "harbour", "quillhaven");
+    bench.sheet().press("write");
+    Boat boat = bench.boat("Wheatear");
+    assertThat(boat.loa().orElseThrow().millimetres()).isEqualTo(9906);
+    assertThat(bench.shell().place()).isEqualTo(Place.BOATS);
+    assertThat(bench.shell().sheet()).isEmpty();
+    assertThat(bench.presenter().boats().chosen()).contains(boat.id());
+    assertThat(bench.almanac().surfaces().stream().filter(s -> s.boat().equals(boat.id())))
+        .hasSizeGreaterThan(5);
+    bench.presenter().undo();
+    assertThat(bench.almanac()).isEqualTo(before);
+    again();
+    bench.presenter().redo();
+    assertThat(bench.boat("Wheatear")).isEqualTo(boat);
+  }
+
+  @Test
+  void aBoatWithoutANameIsNotWrittenDown() {
+    Almanac before = bench.almanac();
+    bench.presenter().boats().newBoat();
+    bench.write("call", "owner", "Nell Farrow");
+    bench.sheet().press("write");
+    assertThat(bench.state().trouble()).contains("Give the boat a name.");
+    assertThat(bench.almanac()).isEqualTo(before);
+  }
+
+  @Test
+  void aNewHarbourAsksForItsLatitude() {
+    bench.presenter().boats().newBoat();
+    bench.write("call", "owner", "Nell Farrow");
+    bench.write("call", "boat", "Wheatear");
+    bench.write("call", "harbour", "Gannet Steps");
+    bench.sheet().press("write");
+    assertThat(bench.state().trouble()).get().asString().startsWith("Gannet Steps is new.");
+    bench.write("call", "latitude", "48,5");
+    bench.sheet().press("write");
+    assertThat(bench.almanac().harbours())
+        .filteredOn(h -> h.name().equals("Gannet Steps"))
+        .singleElement()
+        .satisfies(h -> assertThat(h.latitude()).isEqualTo(48.5));
+  }
+
+  @Test
+  void washedIsTwoTouchesAndNoLookUnlessWaterWasSeen() {
+    Boat boat = bench.boat("Siskin");
+    bench.presenter().openBoat(boat.id());
+    int findings = bench.almanac().findings().size();
+    bench.presenter().boats().washed();
+    bench.presenter().boats().washed(Optional.empty());
+    assertThat(newest(boat))
+        .satisfies(
+            v -> {
+              assertThat(v.day()).isEqualTo(TODAY);
+              assertThat(v.status()).isEqualTo(VisitStatus.DONE);
+            });
+    assertThat(bench.almanac().findings()).hasSize(findings);
+    bench.presenter().undo();
+    bench.presenter().boats().washed(Optional.of(WaterBehaviour.BEADS));
+    List<Finding> seen =
+        bench.almanac().findings().stream()
+            .filter(f -> f.visit().equals(Optional.of(newest(boat).id())))
+            .toList();
+    assertThat(seen)
+        .isNotEmpty()
+        .allSatisfy(
+            f -> assertThat(f.seen()).isEqualTo(new Observation.WaterSeen(WaterBehaviour.BEADS)));
+  }
+
+  private Visit newest(Boat boat) {
+    return bench.almanac().visits().stream()
+        .filter(v -> v.boat().equals(boat.id()) && !v.day().isAfter(TODAY))
+        .max(Comparator.comparing(Visit::day))
+        .orElseThrow();
+  }
+
+  /** A boat whose last visit laid coats. */
+  private Boat coated() {
+    return bench.almanac().boats().stream()
+        .filter(b -> b.status() == hullalmanac.core.record.BoatStatus.ACTIVE)
+        .filter(
+            b ->
+                bench.almanac().visits().stream()
+                    .filter(v -> v.boat().equals(b.id()) && v.status() == VisitStatus.DONE)
+                    .max(Comparator.comparing(Visit::day))
+                    .filter(this::protects)
+                    .isPresent())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private boolean protects(Visit visit) {
+    return bench.almanac().steps().stream()
+        .anyMatch(s -> s.visit().equals(visit.id()) && s.kind() == StepKind.PROTECT);
+  }
+
+  @Test
+  void aVisitCopiedFromTheLastIsFinishedAndMovesWhatIsAhead() {
+    Boat boat = coated();
+    bench.presenter().openBoat(boat.id());
+    Almanac before = bench.almanac();
+    bench.presenter().boats().beginVisit();
+    SheetState.Grid steps = bench.grid("steps");
+    assertThat(steps.rows()).isNotEmpty();
+    bench.write("surfaces", 0, "water", "f");
+    bench.write("surfaces", 0, "gloss", "85,5 86 84");
+    assertThat(bench.cell("surfaces", 0, "gloss")).isEqualTo("85.5 86 84");
+    bench.sheet().press("finish");
+    assertThat(bench.shell().trouble()).isEmpty();
+    assertThat(bench.shell().sheet()).isEmpty();
+    List<Coat> laid =
+        bench.almanac().coats().stream()
+            .filter(c -> c.laidOn().equals(Optional.of(TODAY)))
+            .toList();
+    assertThat(laid).isNotEmpty();
+    assertThat(newest(boat).status()).isEqualTo(VisitStatus.DONE);
+    for (int i = 0; i < 4; i++) {
+      bench.presenter().undo();
+    }
+    assertThat(bench.almanac()).isEqualTo(before);
+    again();
+    for (int i = 0; i < 4; i++) {
+      bench.presenter().redo();
+    }
+    assertThat(bench.almanac().coats()).containsAll(laid);
+    assertThat(bench.shell().redo()).isEmpty();
+  }
+
+  @Test
+  void aStepCorrectedAfterwardsCorrectsTheCoat() {
+    Boat boat = coated();
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().beginVisit();
+    bench.sheet().press("finish");
+    Visit visit = newest(boat);
+    bench.presenter().boats().openVisit(visit.id());
+    int row = row("protect");
+    Coat before = coat(visit);
+    String other =
+        bench.cell("steps", row, "product").equals("polymer sealant B")
+            ? "silica coating C"
+            : "polymer sealant B";
+    bench.write("steps", row, "bottle", "");
+    bench.write("steps", row, "product", other);
+    Coat after = coat(visit);
+    assertThat(after.id()).isEqualTo(before.id());
+    assertThat(bench.almanac().products())
+        .filteredOn(p -> p.id().equals(after.product()))
+        .singleElement()
+        .satisfies(p -> assertThat(p.name()).isEqualTo(other));
+  }
+
+  /** A list that was brought in may say which coats were laid and not by which steps. */
+  @Test
+  void coatsThatWereNotWrittenDownFromStepsAreLeftAlone() {
+    Boat boat = bench.boat("Siskin");
+    Visit visit =
+        bench.almanac().visits().stream()
+            .filter(v -> v.boat().equals(boat.id()) && protects(v))
+            .max(Comparator.comparing(Visit::day))
+            .orElseThrow();
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().openVisit(visit.id());
+    List<Step> protecting =
+        bench.almanac().steps().stream()
+            .filter(s -> s.visit().equals(visit.id()) && s.kind() == StepKind.PROTECT)
+            .toList();
+    bench.presenter().edit("as if from a list", almanac -> Edit.remove(protecting));
+    List<Coat> before = bench.almanac().coats();
+    assertThat(before).anyMatch(c -> c.visit().equals(Optional.of(visit.id())));
+    bench.write("steps", 0, "minutes", "17");
+    assertThat(bench.cell("steps", 0, "minutes")).isEqualTo("17");
+    assertThat(bench.almanac().coats()).isEqualTo(before);
+  }
+
+  private int row(String kind) {
+    List<SheetState.GridRow> rows = bench.grid("steps").rows();
+    for (int i = 0; i < rows.size(); i++) {
+      if (bench.cell("steps", i, "kind").equals(kind)) {
+        return i;
+      }
+    }
+    throw new AssertionError("no step " + kind);
+  }
+
+  private Coat coat(Visit visit) {
+    Step protect =
+        bench.almanac().steps().stream()
+            .filter(s -> s.visit().equals(visit.id()) && s.kind() == StepKind.PROTECT)
+            .min(Comparator.comparingInt(Step::order))
+            .orElseThrow();
+    return bench.almanac().coats().stream()
+        .filter(c -> c.visit().equals(Optional.of(visit.id())))
+        .filter(c -> protect.surfaces().isEmpty() || protect.surfaces().contains(c.surface()))
+        .filter(c -> c.over().isEmpty())
+        .min(Comparator.comparing(Coat::id))
+        .orElseThrow();
+  }
+
+  @Test
+  void whatIsRefusedStaysAsItWasTypedWithTheReason() {
+    Boat boat = bench.boat("Siskin");
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().change();
+    Almanac before = bench.almanac();
+    bench.write("facts", "loa", "9,900 m");
+    SheetState.Form form = (SheetState.Form) bench.state().blocks().get(0);
+    SheetState.Field loa =
+        form.fields().stream().filter(f -> f.id().equals("loa")).findFirst().orElseThrow();
+    assertThat(loa.text()).isEqualTo("9,900 m");
+    assertThat(loa.said().refused()).isTrue();
+    assertThat(bench.almanac()).isEqualTo(before);
+    bench.write("facts", "loa", "9,9 m");
+    assertThat(bench.boat("Siskin").loa().orElseThrow().millimetres()).isEqualTo(9900);
+  }
+
+  @Test
+  void readingsPastedFromASpreadsheetLandInPlaceInOneAct() {
+    Boat boat = coated();
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().beginVisit();
+    Almanac before = bench.almanac();
+    SheetState.Grid grid = bench.grid("surfaces");
+    bench
+        .sheet()
+        .paste(
+            new At("surfaces", grid.rows().get(0).id(), "water"),
+            List.of(List.of("beads", "85,5 86"), List.of("flat", "71.2")));
+    assertThat(bench.cell("surfaces", 0, "water")).isEqualTo("beads");
+    assertThat(bench.cell("surfaces", 0, "gloss")).isEqualTo("85.5 86");
+    assertThat(bench.cell("surfaces", 1, "gloss")).isEqualTo("71.2");
+    bench.presenter().undo();
+    assertThat(bench.almanac()).isEqualTo(before);
+  }
+
+  @Test
+  void aBoatThatWasRemovedLiesInTheBinUntilSheIsPutBack() {
+    Boat boat = bench.boat("Siskin");
+    Almanac before = bench.almanac();
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().change();
+    bench.sheet().press("remove");
+    assertThat(bench.almanac().boats()).doesNotContain(boat);
+    assertThat(bench.state().title()).isEqualTo("This boat is not in the record");
+    Party party = bench.almanac().parties().get(0);
+    bench.presenter().open(new PartySheet(bench.presenter(), party.id()));
+    bench.write("facts", "phone", "555 0100");
+    bench.presenter().openBin();
+    String putBack = "Put back: Siskin: boat removed";
+    SheetState.Buttons first = (SheetState.Buttons) bench.state().blocks().get(0);
+    assertThat(first.buttons().get(0).words()).isEqualTo(putBack);
+    bench.sheet().press(first.buttons().get(0).id());
+    assertThat(bench.almanac().rows())
+        .containsAll(before.rows().stream().filter(r -> !r.id().equals(party.id())).toList());
+  }
+
+  @Test
+  void eachBoatShowsWhatChangedWhen() {
+    Boat boat = bench.boat("Siskin");
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().change();
+    bench.write("facts", "built", "1999");
+    bench.sheet().press("changes");
+    SheetState.Table table = (SheetState.Table) bench.state().blocks().get(0);
+    assertThat(table.rows().get(0))
+        .startsWith("1 May 2026, 09:00", "Siskin, Year built", "boat")
+        .endsWith("built 1999");
+  }
+
+  @Test
+  void carePlansMakeTheirVisitsByThemselvesOnce() {
+    List<Visit> planned =
+        bench.almanac().visits().stream()
+            .filter(v -> v.plan().isPresent() && v.status() == VisitStatus.PLANNED)
+            .toList();
+    assertThat(planned).isNotEmpty();
+    again();
+    assertThat(
+            bench.almanac().visits().stream()
+                .filter(v -> v.plan().isPresent() && v.status() == VisitStatus.PLANNED))
+        .hasSameSizeAs(planned);
+    assertThat(bench.shell().undo()).contains("visits of care plans planned");
+  }
+}
