@@ -3,7 +3,17 @@ package hullalmanac.ui.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Visit;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.present.edit.BinSheet;
+import hullalmanac.present.edit.BoatSheet;
+import hullalmanac.present.edit.ChangesSheet;
+import hullalmanac.present.edit.NewBoatSheet;
+import hullalmanac.present.edit.PartySheet;
+import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.EditService;
@@ -16,6 +26,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
@@ -79,6 +90,40 @@ class PanelsPaintTest {
       Painted painted = paint(dark, zoom, place);
       assertThat(painted.faults()).as(place + " at " + zoom).isEmpty();
       assertThat(painted.textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsEverySheetWhole(boolean dark, float zoom) throws Exception {
+    Boat boat = record.almanac().boats().get(0);
+    Visit visit =
+        record.almanac().visits().stream()
+            .filter(v -> v.boat().equals(boat.id()))
+            .findFirst()
+            .orElseThrow();
+    List<Sheet> sheets =
+        List.of(
+            new NewBoatSheet(presenter),
+            new BoatSheet(presenter, boat.id()),
+            new VisitSheet(presenter, visit.id()),
+            new PartySheet(presenter, record.almanac().parties().get(0).id()),
+            new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
+            new BinSheet(presenter));
+    for (Sheet sheet : sheets) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            ShellPanel panel = new ShellPanel(presenter, () -> {});
+            presenter.open(sheet);
+            painted.set(new Painted(panel, 1280, 800));
+            presenter.leave();
+          });
+      assertThat(painted.get().faults())
+          .as(sheet.getClass().getSimpleName() + " at " + zoom)
+          .isEmpty();
+      assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
     }
   }
 
