@@ -7,6 +7,7 @@ import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.report.BoatTimeline;
@@ -64,6 +65,11 @@ public final class BoatsPresenter {
   /** The boat chosen. */
   public Optional<Id<Boat>> chosen() {
     return state.chosen();
+  }
+
+  /** The boat that stands for a party: see {@link Lookups#firstBoat}. */
+  public Optional<Id<Boat>> firstOf(Id<Party> party) {
+    return lookups.flatMap(l -> l.firstBoat(party)).map(Boat::id);
   }
 
   private void publish(String find, List<BoatsState.Item> list, Optional<Id<Boat>> chosen) {

@@ -1,5 +1,6 @@
 package hullalmanac.present.shell;
 
+import hullalmanac.core.find.Target;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
@@ -8,6 +9,7 @@ import hullalmanac.present.TaskRunner;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
+import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
@@ -25,6 +27,7 @@ public final class ShellPresenter {
   private final AheadPresenter ahead;
   private final BoatsPresenter boats = new BoatsPresenter();
   private final ShelfPresenter shelf = new ShelfPresenter();
+  private final FindPresenter find;
   private final List<Spot> trail = new ArrayList<>();
   private int at;
   private long newest;
@@ -41,6 +44,7 @@ public final class ShellPresenter {
     this.service = service;
     this.tasks = tasks;
     this.ahead = new AheadPresenter(this::openBoat);
+    this.find = new FindPresenter(tasks, this::open);
     trail.add(new Spot(Place.AHEAD, Optional.empty()));
   }
 
@@ -54,6 +58,10 @@ public final class ShellPresenter {
 
   public BoatsPresenter boats() {
     return boats;
+  }
+
+  public FindPresenter find() {
+    return find;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -90,6 +98,7 @@ public final class ShellPresenter {
             ahead.show(fleet);
             boats.show(fleet);
             shelf.show(fleet);
+            find.show(fleet);
             publish();
           }
         },
@@ -114,6 +123,34 @@ public final class ShellPresenter {
     visit(new Spot(Place.BOATS, Optional.of(boat)));
   }
 
+  /** Begins to find anything in the record. */
+  public void startFinding() {
+    rememberBoat();
+    find.open();
+  }
+
+  /** Goes to what was found. */
+  private void open(Target target) {
+    if (target instanceof Target.OnBoat found) {
+      openBoat(found.boat());
+    } else if (target instanceof Target.ToParty found) {
+      boats.firstOf(found.party()).ifPresentOrElse(this::openBoat, () -> go(Place.BOATS));
+    } else if (target instanceof Target.ToHarbour found) {
+      ahead.chooseHarbour(found.harbour());
+      go(Place.AHEAD);
+    } else if (target instanceof Target.ToProduct found) {
+      shelf.choose(found.product());
+      go(Place.SHELF);
+    }
+  }
+
+  /** Keeps in mind for finding which boat is shown. */
+  private void rememberBoat() {
+    if (trail.get(at).place() == Place.BOATS) {
+      boats.chosen().ifPresent(find::opened);
+    }
+  }
+
   /** Goes back to where one was before; stays where there is no before. */
   public void back() {
     if (at > 0) {
@@ -131,6 +168,7 @@ public final class ShellPresenter {
   }
 
   private void visit(Spot spot) {
+    rememberBoat();
     if (!trail.get(at).equals(spot)) {
       trail.subList(at + 1, trail.size()).clear();
       trail.add(spot);
@@ -142,6 +180,8 @@ public final class ShellPresenter {
   private void show(Spot spot) {
     spot.boat().ifPresent(boats::choose);
     publish();
+    rememberBoat();
+    find.leave();
   }
 
   private void publish() {
