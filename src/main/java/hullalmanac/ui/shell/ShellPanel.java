@@ -26,7 +26,7 @@ final class ShellPanel extends JPanel {
   ShellPanel(ShellPresenter presenter, Runnable toggleDark) {
     super(new BorderLayout());
     rail = new Rail(presenter::go);
-    status = new StatusLine(toggleDark);
+    status = new StatusLine(presenter::startFinding, toggleDark);
     boats = new BoatsPanel(presenter.boats());
     place(Place.AHEAD, new AheadPanel(presenter.ahead()));
     place(Place.BOATS, boats);

@@ -15,15 +15,21 @@ final class StatusLine extends JPanel {
 
   private final JLabel text = Labels.quiet("");
 
-  StatusLine(Runnable toggleDark) {
-    super(new MigLayout("insets 4 16 4 12, fillx", "[grow][]", "[center]"));
+  StatusLine(Runnable find, Runnable toggleDark) {
+    super(new MigLayout("insets 4 16 4 12, fillx", "[grow][][]", "[center]"));
     text.setName("status");
+    JButton finding = new JButton("Find");
+    finding.setName("find in the record");
+    finding.putClientProperty("JButton.buttonType", "borderless");
+    finding.setToolTipText("Any boat, owner, harbour, product, number, batch or note (Ctrl+K).");
+    finding.addActionListener(e -> find.run());
     JButton dark = new JButton("Light or dark");
     dark.setName("light or dark");
     dark.putClientProperty("JButton.buttonType", "borderless");
     dark.setToolTipText("Ctrl+Shift+D. Ctrl and +, − or 0 change the size of everything.");
     dark.addActionListener(e -> toggleDark.run());
     add(text, "growx, wmin 0");
+    add(finding, "hmin 28");
     add(dark, "hmin 28");
     line();
   }
