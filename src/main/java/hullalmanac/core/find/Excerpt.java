@@ -53,6 +53,17 @@ final class Excerpt {
     return Folding.tokens(text).stream().anyMatch(t -> words.stream().anyMatch(t::startsWith));
   }
 
+  /** A word of a text as it stands there. */
+  static String word(String text, String folded) {
+    Matcher matcher = WORD.matcher(text);
+    while (matcher.find()) {
+      if (Folding.words(matcher.group()).contains(folded)) {
+        return matcher.group();
+      }
+    }
+    return folded;
+  }
+
   private static int place(String line, List<String> words) {
     Matcher matcher = WORD.matcher(line);
     while (matcher.find()) {

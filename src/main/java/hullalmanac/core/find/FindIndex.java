@@ -23,7 +23,7 @@ import java.util.Optional;
  * order by itself.
  */
 public final class FindIndex {
-  private static final int TITLE_COMPARED = 120;
+  private static final int TITLE_COMPARED = 60;
 
   private final List<Entry> entries;
   private final Map<Id<Boat>, Integer> boats = new HashMap<>();
@@ -127,14 +127,14 @@ public final class FindIndex {
     return Optional.ofNullable(boats.get(boat)).map(i -> entries.get(i).hit());
   }
 
-  /** The first word typed that begins no word of the record. */
+  /** The first word typed that begins no word of the record, as it was typed. */
   public Optional<String> unknown(String text) {
     Question question = Question.of(text);
     for (int w = 0; w < question.words().size(); w++) {
       Marks marks = new Marks();
       marks.mark(question, w);
       if (marks.any.isEmpty()) {
-        return Optional.of(question.words().get(w));
+        return Optional.of(Excerpt.word(text, question.words().get(w)));
       }
     }
     return Optional.empty();

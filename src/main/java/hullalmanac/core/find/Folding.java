@@ -27,28 +27,30 @@ final class Folding {
           Map.entry((int) 'ŧ', "t"),
           Map.entry((int) 'ı', "i"));
 
+  private static final int ASCII_END = 128;
+
   private Folding() {}
 
   /** The words of a text, folded; everything but letters and digits parts them. */
   static List<String> words(String text) {
-    String plain =
-        MARKS
-            .matcher(Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD))
-            .replaceAll("");
+    String plain = text.toLowerCase(Locale.ROOT);
+    if (!plain.chars().allMatch(c -> c < ASCII_END)) {
+      plain = MARKS.matcher(Normalizer.normalize(plain, Normalizer.Form.NFD)).replaceAll("");
+    }
     List<String> words = new ArrayList<>();
     StringBuilder word = new StringBuilder();
-    plain
-        .codePoints()
-        .forEach(
-            c -> {
-              if (Character.isDigit(c)) {
-                word.append(Character.digit(c, 10));
-              } else if (Character.isLetter(c)) {
-                word.append(LETTERS.getOrDefault(c, Character.toString(c)));
-              } else {
-                end(word, words);
-              }
-            });
+    for (int i = 0; i < plain.length(); i += Character.charCount(plain.codePointAt(i))) {
+      int c = plain.codePointAt(i);
+      if (Character.isDigit(c)) {
+        word.append(Character.digit(c, 10));
+      } else if (c >= ASCII_END && LETTERS.containsKey(c)) {
+        word.append(LETTERS.get(c));
+      } else if (Character.isLetter(c)) {
+        word.appendCodePoint(c);
+      } else {
+        end(word, words);
+      }
+    }
     end(word, words);
     return words;
   }
@@ -63,7 +65,7 @@ final class Folding {
   /** The words under which a text is found: its own, and those written without an apostrophe. */
   static List<String> tokens(String text) {
     List<String> tokens = words(text);
-    if (APOSTROPHES.matcher(text).find()) {
+    if (tokens.size() > 1 && APOSTROPHES.matcher(text).find()) {
       tokens.addAll(words(APOSTROPHES.matcher(text).replaceAll("")));
     }
     return tokens;

@@ -77,6 +77,15 @@ public final class AheadPresenter {
     publish();
   }
 
+  /** Shows the boats of one harbour; stays as it is where the record has no such harbour. */
+  public void chooseHarbour(Id<Harbour> wanted) {
+    fleet.stream()
+        .flatMap(f -> f.almanac().harbours().stream())
+        .filter(h -> h.id().equals(wanted))
+        .findFirst()
+        .ifPresent(h -> chooseHarbour(h.name()));
+  }
+
   /** Opens a boat's page. */
   public void open(Id<Boat> boat) {
     openBoat.accept(boat);

@@ -1,5 +1,6 @@
 package hullalmanac.present.shell;
 
+import hullalmanac.core.find.Target;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
@@ -13,6 +14,8 @@ import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
+import hullalmanac.present.edit.PartySheet;
+import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
@@ -35,6 +38,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final ShelfPresenter shelf = new ShelfPresenter();
   private final Trail trail = new Trail();
+  private final FindPresenter find;
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -52,6 +56,7 @@ public final class ShellPresenter implements Desk {
     this.tasks = tasks;
     this.ahead = new AheadPresenter(this::openBoat);
     this.boats = new BoatsPresenter(this);
+    this.find = new FindPresenter(tasks, this::open);
   }
 
   public AheadPresenter ahead() {
@@ -64,6 +69,10 @@ public final class ShellPresenter implements Desk {
 
   public BoatsPresenter boats() {
     return boats;
+  }
+
+  public FindPresenter find() {
+    return find;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -217,6 +226,7 @@ public final class ShellPresenter implements Desk {
     ahead.show(after);
     boats.show(after);
     shelf.show(after);
+    find.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
   }
@@ -253,6 +263,37 @@ public final class ShellPresenter implements Desk {
     }
   }
 
+  /** Begins to find anything in the record. */
+  public void startFinding() {
+    rememberBoat();
+    find.open();
+  }
+
+  /** Goes to what was found. */
+  private void open(Target target) {
+    if (target instanceof Target.ToVisit found) {
+      openBoat(found.boat());
+      boats.openVisit(found.visit());
+    } else if (target instanceof Target.OnBoat found) {
+      openBoat(found.boat());
+    } else if (target instanceof Target.ToParty found) {
+      open(new PartySheet(this, found.party()));
+    } else if (target instanceof Target.ToHarbour found) {
+      ahead.chooseHarbour(found.harbour());
+      go(Place.AHEAD);
+    } else if (target instanceof Target.ToProduct found) {
+      shelf.choose(found.product());
+      go(Place.SHELF);
+    }
+  }
+
+  /** Keeps in mind for finding which boat is shown. */
+  private void rememberBoat() {
+    if (trail.now().place() == Place.BOATS) {
+      boats.chosen().ifPresent(find::opened);
+    }
+  }
+
   /** Goes back to where one was before; stays where there is no before. */
   public void back() {
     trail.back().ifPresent(this::show);
@@ -264,6 +305,7 @@ public final class ShellPresenter implements Desk {
   }
 
   private void visit(Trail.Spot spot) {
+    rememberBoat();
     trail.visit(spot);
     show(spot);
   }
@@ -272,6 +314,8 @@ public final class ShellPresenter implements Desk {
     spot.boat().ifPresent(boats::choose);
     spot.sheet().ifPresent(sheet -> fleet.ifPresent(sheet::show));
     publish();
+    rememberBoat();
+    find.leave();
   }
 
   private void publish() {

@@ -6,6 +6,7 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.util.Arrays;
@@ -31,7 +32,6 @@ final class EditGrid extends JTable {
   private final transient Sheet sheet;
   private final transient Telling telling;
   private final Cells cells;
-  private final boolean labelled;
 
   /** Tells which cell is chosen or written in, and what stands in it. */
   interface Telling {
@@ -42,7 +42,6 @@ final class EditGrid extends JTable {
     super();
     this.sheet = sheet;
     this.telling = telling;
-    this.labelled = !state.labels().isEmpty();
     this.cells = new Cells(state);
     setModel(cells);
     setName(state.id());
@@ -71,10 +70,6 @@ final class EditGrid extends JTable {
       this.state = state;
     }
 
-    private int shift() {
-      return labelled ? 1 : 0;
-    }
-
     @Override
     public int getRowCount() {
       return state.rows().size();
@@ -82,27 +77,22 @@ final class EditGrid extends JTable {
 
     @Override
     public int getColumnCount() {
-      return state.columns().size() + shift();
+      return state.columns().size();
     }
 
     @Override
     public String getColumnName(int column) {
-      return isLabel(column) ? state.labels() : state.columns().get(column - shift()).label();
-    }
-
-    boolean isLabel(int column) {
-      return column < shift();
+      return state.columns().get(column).label();
     }
 
     @Override
     public Object getValueAt(int row, int column) {
-      SheetState.GridRow r = state.rows().get(row);
-      return isLabel(column) ? r.label() : r.cells().get(column - shift());
+      return state.rows().get(row).cells().get(column);
     }
 
     @Override
     public boolean isCellEditable(int row, int column) {
-      return !isLabel(column);
+      return true;
     }
 
     @Override
@@ -114,8 +104,7 @@ final class EditGrid extends JTable {
     }
 
     At at(int row, int column) {
-      return new At(
-          state.id(), state.rows().get(row).id(), state.columns().get(column - shift()).id());
+      return new At(state.id(), state.rows().get(row).id(), state.columns().get(column).id());
     }
 
     void show(SheetState.Grid now) {
@@ -196,7 +185,7 @@ final class EditGrid extends JTable {
   }
 
   private boolean onCell() {
-    return getSelectedRow() >= 0 && getSelectedColumn() >= 0 && !cells.isLabel(getSelectedColumn());
+    return getSelectedRow() >= 0 && getSelectedColumn() >= 0;
   }
 
   private void clearOrRemove() {
@@ -249,8 +238,19 @@ final class EditGrid extends JTable {
   }
 
   private String hint(int column) {
-    Input input = cells.state.columns().get(column - cells.shift()).input();
+    Input input = cells.state.columns().get(column).input();
     return input instanceof Input.Choice choice ? String.join(", ", choice.words()) : "";
+  }
+
+  /** As wide as what it lies in, unless its texts need more. */
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getPreferredSize().width < getParent().getWidth();
+  }
+
+  @Override
+  public Dimension getPreferredScrollableViewportSize() {
+    return getPreferredSize();
   }
 
   /** Takes what is being written. */
@@ -289,9 +289,6 @@ final class EditGrid extends JTable {
       }
       TableColumn column = getColumnModel().getColumn(c);
       column.setPreferredWidth(widest + gap);
-      if (cells.isLabel(c)) {
-        column.setMinWidth(widest + gap);
-      }
     }
   }
 

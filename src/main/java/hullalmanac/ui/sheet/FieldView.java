@@ -62,6 +62,7 @@ final class FieldView extends JPanel {
       area.setWrapStyleWord(true);
       area.setBorder(new com.formdev.flatlaf.ui.FlatTextBorder());
       area.putClientProperty("visualPadding", new java.awt.Insets(2, 2, 2, 2));
+      area.setOpaque(false);
       text(area);
       Act.on(area, "TAB", area::transferFocus);
       Act.on(area, "shift TAB", area::transferFocusBackward);

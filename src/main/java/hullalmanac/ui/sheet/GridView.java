@@ -4,12 +4,22 @@ import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.TidyTable;
 import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.event.MouseWheelListener;
+import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 
-/** A grid of a sheet, with a line under it that says what the chosen cell means. */
+/**
+ * A grid of a sheet, with a line under it that says what the chosen cell means. Where it is wider
+ * than the window it scrolls sideways, under labels that stay.
+ */
 final class GridView extends JPanel {
   private static final long serialVersionUID = 1L;
 
@@ -27,11 +37,42 @@ final class GridView extends JPanel {
     if (state.rows().isEmpty()) {
       add(Labels.quiet(state.empty()), BorderLayout.NORTH);
     } else {
-      add(grid.getTableHeader(), BorderLayout.NORTH);
-      add(grid);
+      add(scrolled(state));
       said.setRows(1);
       add(said, BorderLayout.SOUTH);
     }
+  }
+
+  private JScrollPane scrolled(SheetState.Grid state) {
+    JScrollPane scroll =
+        new JScrollPane(
+            grid, JScrollPane.VERTICAL_SCROLLBAR_NEVER, JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
+    scroll.setBorder(null);
+    // The wheel turns the page, not the grid.
+    for (MouseWheelListener wheel : scroll.getMouseWheelListeners()) {
+      scroll.removeMouseWheelListener(wheel);
+    }
+    if (!state.labels().isEmpty()) {
+      TidyTable labels = labels(state);
+      scroll.setRowHeaderView(labels);
+      scroll.setCorner(JScrollPane.UPPER_LEFT_CORNER, labels.getTableHeader());
+    }
+    return scroll;
+  }
+
+  private static TidyTable labels(SheetState.Grid state) {
+    TidyTable labels =
+        new TidyTable(
+            state.labels(),
+            List.of(state.labels()),
+            state.rows().stream().map(r -> List.of(r.label())).toList());
+    labels.setRowSorter(null);
+    labels.setFocusable(false);
+    labels.setRowSelectionAllowed(false);
+    labels.setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
+    labels.setPreferredScrollableViewportSize(
+        new Dimension(labels.getPreferredSize().width, labels.getPreferredSize().height));
+    return labels;
   }
 
   private void say(String row, String field, String text) {

@@ -108,7 +108,7 @@ public final class SheetPanel extends JPanel {
       } else if (block instanceof SheetState.Grid grid) {
         shape.add(grid.id());
         shape.add(grid.columns());
-        shape.add(grid.rows().isEmpty());
+        grid.rows().forEach(r -> shape.add(List.of(r.id(), r.label())));
       } else {
         shape.add(block);
       }

@@ -30,7 +30,7 @@ final class Keys {
     for (Place place : Place.values()) {
       key(KeyEvent.VK_0 + place.number(), menu, () -> presenter.go(place));
     }
-    key(KeyEvent.VK_K, menu, find);
+    key(KeyEvent.VK_K, menu, presenter::startFinding);
     key(KeyEvent.VK_F, menu, find);
     key(KeyEvent.VK_LEFT, InputEvent.ALT_DOWN_MASK, presenter::back);
     key(KeyEvent.VK_RIGHT, InputEvent.ALT_DOWN_MASK, presenter::forward);

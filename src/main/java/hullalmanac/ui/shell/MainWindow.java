@@ -4,6 +4,7 @@ import com.formdev.flatlaf.extras.FlatSVGUtils;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
+import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
@@ -34,6 +35,7 @@ public final class MainWindow {
     this.presenter = presenter;
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
+    frame.setGlassPane(new FindPanel(presenter.find(), content::takeFocus));
     frame.setIconImages(FlatSVGUtils.createWindowIconImages("/hullalmanac/ui/icons/program.svg"));
     frame.setMinimumSize(new Dimension(760, 520));
     frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);

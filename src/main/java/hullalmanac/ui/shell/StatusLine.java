@@ -21,8 +21,13 @@ final class StatusLine extends JPanel {
   private final JButton redo = new JButton("Redo");
 
   StatusLine(ShellPresenter presenter, Runnable toggleDark) {
-    super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][]", "[center]"));
+    super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][][]", "[center]"));
     text.setName("status");
+    JButton finding = new JButton("Find");
+    finding.setName("find in the record");
+    finding.putClientProperty("JButton.buttonType", "borderless");
+    finding.setToolTipText("Any boat, owner, harbour, product, number, batch or note (Ctrl+K).");
+    finding.addActionListener(e -> presenter.startFinding());
     JButton dark = new JButton("Light or dark");
     dark.setName("light or dark");
     dark.putClientProperty("JButton.buttonType", "borderless");
@@ -31,6 +36,7 @@ final class StatusLine extends JPanel {
     add(text, "growx, wmin 0");
     add(button(undo, presenter::undo), "hmin 28");
     add(button(redo, presenter::redo), "hmin 28");
+    add(finding, "hmin 28");
     add(dark, "hmin 28");
     line();
   }

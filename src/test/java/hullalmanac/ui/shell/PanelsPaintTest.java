@@ -3,6 +3,9 @@ package hullalmanac.ui.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import hullalmanac.core.find.FindIndex;
+import hullalmanac.core.find.Hit;
+import hullalmanac.core.find.HitKind;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Visit;
@@ -19,20 +22,28 @@ import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
+import hullalmanac.ui.find.FindPanel;
+import hullalmanac.ui.find.HitCell;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
+import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dimension;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
@@ -145,6 +156,60 @@ class PanelsPaintTest {
         });
     assertThat(painted.get().faults()).isEmpty();
     assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsFindingWholeAtTheSmallestWindowToo(boolean dark, float zoom) throws Exception {
+    AtomicReference<List<String>> faults = new AtomicReference<>();
+    for (String typed :
+        List.of("", "a", "seal quill", "B25753", "no such boat in all the record")) {
+      for (Dimension size : List.of(new Dimension(1280, 800), new Dimension(760, 520))) {
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              FindPanel panel = new FindPanel(presenter.find(), () -> {});
+              presenter.startFinding();
+              presenter.find().type(typed);
+              Painted painted = new Painted(panel, size.width, size.height);
+              faults.set(painted.faults());
+              assertThat(painted.textSizes()).hasSizeBetween(1, 3);
+              presenter.find().leave();
+            });
+        assertThat(faults.get()).as(typed + " at " + zoom + " in " + size).isEmpty();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsEveryKindOfHitWholeChosenOrNot(boolean dark, float zoom) throws Exception {
+    FindIndex index = FindIndex.of(record.almanac(), record.today());
+    Set<HitKind> kinds = EnumSet.noneOf(HitKind.class);
+    List<String> faults = new ArrayList<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(dark, zoom);
+          HitCell cell = new HitCell();
+          for (String typed :
+              List.of("a", "quill", "zzz", "seal", "B25753", "rain", "chip", "as she")) {
+            for (Hit hit : index.find(typed, 20)) {
+              kinds.add(hit.kind());
+              for (boolean chosen : new boolean[] {false, true}) {
+                cell.getListCellRendererComponent(new JList<>(), hit, 0, chosen, false);
+                JPanel ground = new JPanel(new BorderLayout());
+                ground.add(cell);
+                faults.addAll(
+                    new Painted(ground, Math.round(600 * zoom), cell.getPreferredSize().height)
+                        .faults());
+              }
+            }
+          }
+        });
+    assertThat(faults).isEmpty();
+    assertThat(kinds)
+        .as("in the sample every person and firm owns a boat")
+        .isEqualTo(EnumSet.complementOf(EnumSet.of(HitKind.PERSON, HitKind.FIRM)));
   }
 
   /** The scrolled page of the boat that is shown. */

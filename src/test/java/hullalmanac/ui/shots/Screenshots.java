@@ -101,6 +101,14 @@ final class Screenshots {
         });
     Thread.sleep(1500);
     write(window[0], new File(folder, "shelf" + tail));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.go(Place.AHEAD);
+          presenter.startFinding();
+          presenter.find().type("quill");
+        });
+    Thread.sleep(1500);
+    write(window[0], new File(folder, "find" + tail));
     SwingUtilities.invokeAndWait(() -> window[0].frame().dispose());
     tasks.close();
     open.close();
@@ -159,7 +167,7 @@ final class Screenshots {
     BufferedImage[] image = new BufferedImage[1];
     SwingUtilities.invokeAndWait(
         () -> {
-          Container content = window.frame().getContentPane();
+          Container content = window.frame().getRootPane();
           image[0] =
               new BufferedImage(
                   content.getWidth(), content.getHeight(), BufferedImage.TYPE_INT_RGB);

@@ -3,6 +3,7 @@ package hullalmanac.ui.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hullalmanac.present.boats.BoatsState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
@@ -99,7 +100,7 @@ class WindowIT {
   void findsABoatAndGoesBackByKeysAloneWithoutTouchingAFile() throws Exception {
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
     await(() -> place() == Place.BOATS);
-    press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_F);
     type("siskin");
     await(() -> listed() == 1);
     press(KeyEvent.VK_DOWN);
@@ -108,6 +109,36 @@ class WindowIT {
     await(() -> place() == Place.AHEAD);
     press(KeyEvent.VK_ALT, KeyEvent.VK_RIGHT);
     await(() -> place() == Place.BOATS);
+    assertThat(files.touched()).isEmpty();
+  }
+
+  @Test
+  void opensWhatItFindsFromAnywhereAndGivesTheFocusBack() throws Exception {
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_F);
+    await(() -> "find".equals(focused()));
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    await(() -> "find anything".equals(focused()));
+    type("zzzz");
+    await(() -> texts().contains("begins with “zzzz”"));
+    press(KeyEvent.VK_ESCAPE);
+    await(() -> "find".equals(focused()));
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_1);
+    await(() -> place() == Place.AHEAD);
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    type("sand");
+    await(() -> found() >= 2);
+    press(KeyEvent.VK_DOWN);
+    press(KeyEvent.VK_ENTER);
+    await(() -> place() == Place.BOATS);
+    await(() -> boatChosen().equals("Sandpiper"));
+    await(() -> focused() != null && !"find anything".equals(focused()));
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
+    await(() -> place() == Place.SHELF);
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    await(() -> found() == 2);
+    press(KeyEvent.VK_ENTER);
+    await(() -> place() == Place.BOATS);
+    assertThat(boatChosen()).isEqualTo("Sandpiper");
     assertThat(files.touched()).isEmpty();
   }
 
@@ -179,6 +210,33 @@ class WindowIT {
 
   private int listed() throws Exception {
     return onEventThread(() -> ((JList<?>) named(window.frame(), "boats")).getModel().getSize());
+  }
+
+  /** How many hits finding shows; −1 while it is not seen. */
+  private int found() throws Exception {
+    return onEventThread(
+        () -> {
+          JList<?> found = (JList<?>) named(window.frame(), "found");
+          return found.isShowing() ? found.getModel().getSize() : -1;
+        });
+  }
+
+  /** The name of the boat whose page is chosen. */
+  private String boatChosen() throws Exception {
+    return onEventThread(
+        () -> {
+          JList<?> boats = (JList<?>) named(window.frame(), "boats");
+          return ((BoatsState.Item) boats.getSelectedValue()).name();
+        });
+  }
+
+  /** The name of what has the focus; null when nothing has it. */
+  private String focused() throws Exception {
+    return onEventThread(
+        () -> {
+          Component owner = window.frame().getFocusOwner();
+          return owner == null ? null : String.valueOf(owner.getName());
+        });
   }
 
   private static Component named(Container in, String name) {
