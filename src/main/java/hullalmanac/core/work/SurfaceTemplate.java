@@ -1,5 +1,21 @@
 package hullalmanac.core.work;
 
+import static hullalmanac.core.record.SurfaceKind.CABIN_SIDES;
+import static hullalmanac.core.record.SurfaceKind.CANVAS;
+import static hullalmanac.core.record.SurfaceKind.CLEAR_VINYL;
+import static hullalmanac.core.record.SurfaceKind.COACHROOF;
+import static hullalmanac.core.record.SurfaceKind.COCKPIT;
+import static hullalmanac.core.record.SurfaceKind.FOREDECK;
+import static hullalmanac.core.record.SurfaceKind.GUNWALES;
+import static hullalmanac.core.record.SurfaceKind.HARDTOP;
+import static hullalmanac.core.record.SurfaceKind.METALWORK;
+import static hullalmanac.core.record.SurfaceKind.NON_SKID;
+import static hullalmanac.core.record.SurfaceKind.SWIM_PLATFORM;
+import static hullalmanac.core.record.SurfaceKind.TOPSIDES;
+import static hullalmanac.core.record.SurfaceKind.TRANSOM;
+import static hullalmanac.core.record.SurfaceKind.WATERLINE;
+import static hullalmanac.core.record.SurfaceKind.WINDOWS;
+
 import hullalmanac.core.record.Attitude;
 import hullalmanac.core.record.BoatType;
 import hullalmanac.core.record.Finish;
@@ -8,6 +24,7 @@ import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Tone;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A surface that a boat of some type usually has (common practice, no source): where to start from,
@@ -18,6 +35,9 @@ import java.util.List;
  */
 public record SurfaceTemplate(
     SurfaceKind kind, Side side, String name, Finish finish, Tone tone, boolean soot) {
+  private static final List<SurfaceKind> ALL = List.of(TRANSOM, COCKPIT);
+  private static final List<SurfaceKind> CRUISING =
+      List.of(WATERLINE, FOREDECK, NON_SKID, WINDOWS, METALWORK);
 
   /** How it stands to the sky. */
   public Attitude attitude() {
@@ -31,78 +51,40 @@ public record SurfaceTemplate(
       surfaces.add(tube(Side.PORT));
       surfaces.add(tube(Side.STARBOARD));
     } else {
-      surfaces.add(one(SurfaceKind.TOPSIDES, Side.PORT, Finish.GELCOAT));
-      surfaces.add(one(SurfaceKind.TOPSIDES, Side.STARBOARD, Finish.GELCOAT));
+      surfaces.add(one(TOPSIDES, Side.PORT, Finish.GELCOAT));
+      surfaces.add(one(TOPSIDES, Side.STARBOARD, Finish.GELCOAT));
     }
     kinds(type).forEach(kind -> surfaces.add(plain(kind, type)));
     return List.copyOf(surfaces);
   }
 
+  /** Besides the topsides, in the order of the kinds. */
   private static List<SurfaceKind> kinds(BoatType type) {
+    List<SurfaceKind> more =
+        switch (type) {
+          case SLOOP, KETCH, CATAMARAN -> List.of(COACHROOF, CABIN_SIDES);
+          case MOTOR_CRUISER, TRAWLER -> List.of(CABIN_SIDES, HARDTOP, SWIM_PLATFORM);
+          case EXPRESS_CRUISER -> List.of(SWIM_PLATFORM, CLEAR_VINYL, CANVAS);
+          case CENTRE_CONSOLE -> List.of(GUNWALES, NON_SKID, HARDTOP, WINDOWS, METALWORK);
+          case DAY_BOAT -> List.of(FOREDECK, GUNWALES, NON_SKID);
+          case RIB -> List.of(NON_SKID, METALWORK);
+          case OTHER -> List.of(FOREDECK);
+        };
+    return Stream.of(ALL, cruises(type) ? CRUISING : List.<SurfaceKind>of(), more)
+        .flatMap(List::stream)
+        .sorted()
+        .toList();
+  }
+
+  private static boolean cruises(BoatType type) {
     return switch (type) {
-      case SLOOP, KETCH, CATAMARAN ->
-          List.of(
-              SurfaceKind.WATERLINE,
-              SurfaceKind.TRANSOM,
-              SurfaceKind.FOREDECK,
-              SurfaceKind.COACHROOF,
-              SurfaceKind.CABIN_SIDES,
-              SurfaceKind.COCKPIT,
-              SurfaceKind.NON_SKID,
-              SurfaceKind.WINDOWS,
-              SurfaceKind.METALWORK);
-      case MOTOR_CRUISER, TRAWLER ->
-          List.of(
-              SurfaceKind.WATERLINE,
-              SurfaceKind.TRANSOM,
-              SurfaceKind.FOREDECK,
-              SurfaceKind.CABIN_SIDES,
-              SurfaceKind.HARDTOP,
-              SurfaceKind.COCKPIT,
-              SurfaceKind.NON_SKID,
-              SurfaceKind.SWIM_PLATFORM,
-              SurfaceKind.WINDOWS,
-              SurfaceKind.METALWORK);
-      case EXPRESS_CRUISER ->
-          List.of(
-              SurfaceKind.WATERLINE,
-              SurfaceKind.TRANSOM,
-              SurfaceKind.FOREDECK,
-              SurfaceKind.COCKPIT,
-              SurfaceKind.NON_SKID,
-              SurfaceKind.SWIM_PLATFORM,
-              SurfaceKind.WINDOWS,
-              SurfaceKind.CLEAR_VINYL,
-              SurfaceKind.CANVAS,
-              SurfaceKind.METALWORK);
-      case CENTRE_CONSOLE ->
-          List.of(
-              SurfaceKind.TRANSOM,
-              SurfaceKind.GUNWALES,
-              SurfaceKind.COCKPIT,
-              SurfaceKind.NON_SKID,
-              SurfaceKind.HARDTOP,
-              SurfaceKind.WINDOWS,
-              SurfaceKind.METALWORK);
-      case DAY_BOAT ->
-          List.of(
-              SurfaceKind.TRANSOM,
-              SurfaceKind.FOREDECK,
-              SurfaceKind.GUNWALES,
-              SurfaceKind.COCKPIT,
-              SurfaceKind.NON_SKID);
-      case RIB ->
-          List.of(
-              SurfaceKind.TRANSOM,
-              SurfaceKind.COCKPIT,
-              SurfaceKind.NON_SKID,
-              SurfaceKind.METALWORK);
-      case OTHER -> List.of(SurfaceKind.TRANSOM, SurfaceKind.FOREDECK, SurfaceKind.COCKPIT);
+      case SLOOP, KETCH, CATAMARAN, MOTOR_CRUISER, TRAWLER, EXPRESS_CRUISER -> true;
+      case CENTRE_CONSOLE, DAY_BOAT, RIB, OTHER -> false;
     };
   }
 
   private static SurfaceTemplate plain(SurfaceKind kind, BoatType type) {
-    boolean soot = kind == SurfaceKind.TRANSOM && motor(type);
+    boolean soot = kind == TRANSOM && motor(type);
     return new SurfaceTemplate(kind, Side.BOTH, "", finish(kind, type), Tone.LIGHT, soot);
   }
 
@@ -135,11 +117,6 @@ public record SurfaceTemplate(
 
   private static SurfaceTemplate tube(Side side) {
     return new SurfaceTemplate(
-        SurfaceKind.TOPSIDES,
-        side,
-        "tube, " + side.words(),
-        Finish.INFLATABLE_TUBE,
-        Tone.LIGHT,
-        false);
+        TOPSIDES, side, "tube, " + side.words(), Finish.INFLATABLE_TUBE, Tone.LIGHT, false);
   }
 }

@@ -22,6 +22,7 @@ import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WaterBehaviour;
+import hullalmanac.core.record.WorkState;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -114,12 +115,51 @@ class VisitFinishAgainTest {
 
   @Test
   void whatAnotherVisitOfThatDayEndedStaysEnded() {
-    Visit other = slip.planned(DAY, topsides);
-    slip.step(other, StepKind.POLISH, polish, topsides);
-    slip.finish(other, DAY);
-    slip.change(step, StepKind.WASH, Optional.empty(), Optional.empty(), Optional.empty());
+    for (StepKind kind : List.of(StepKind.POLISH, StepKind.PROTECT)) {
+      Visit other = slip.planned(DAY, topsides);
+      slip.step(other, kind, sealant, topsides);
+      slip.finish(other, DAY);
+      slip.change(step, StepKind.WASH, Optional.empty(), Optional.empty(), Optional.empty());
+      slip.finish(visit, DAY);
+      Coat.Ending ending = slip.now(old).ending().orElseThrow();
+      slip.finish(visit, DAY);
+      assertThat(slip.now(old).ending()).contains(ending);
+      slip.apply(Removal.of(slip.almanac(), other));
+      assertThat(slip.now(old)).isEqualTo(old);
+    }
+  }
+
+  @Test
+  void whatWasOnlyPlannedOrLeftEndedNothing() {
+    Coat.Ending byHand =
+        new Coat.Ending(DAY, CoatEnd.STRIPPED, EndState.FLAT, "sanded by the yard");
+    slip.put(Altered.ending(old, Optional.of(byHand)));
+    slip.change(step, StepKind.POLISH, Optional.of(polish), Optional.empty(), Optional.empty());
+    Visit left =
+        Altered.parts(
+            visit,
+            Optional.empty(),
+            List.of(new Visit.Part(topsides.id(), WorkState.LEFT, Optional.empty(), "rain")));
+    slip.put(left);
+    slip.finish(left, DAY);
+    slip.finish(left, DAY);
+    assertThat(slip.now(old).ending()).contains(byHand);
+    Visit planned = slip.planned(DAY);
+    slip.step(planned, StepKind.POLISH, polish, topsides);
+    slip.apply(Removal.of(slip.almanac(), planned));
+    assertThat(slip.now(old).ending()).contains(byHand);
+  }
+
+  @Test
+  void aTopperOfAnotherVisitOfThatDayStaysOverItsCoat() {
     slip.finish(visit, DAY);
-    assertThat(slip.now(old).ending().orElseThrow().how()).isEqualTo(CoatEnd.STRIPPED);
+    Visit evening = slip.planned(DAY, topsides);
+    slip.step(evening, StepKind.TOP, spray, topsides);
+    slip.finish(evening, DAY);
+    Coat topper = slip.laid(evening, topsides).get(0);
+    slip.finish(visit, DAY);
+    assertThat(slip.now(topper)).isEqualTo(topper);
+    assertThat(slip.serving(topsides, DAY)).containsExactly(laid(), topper);
   }
 
   @Test

@@ -87,6 +87,51 @@ class VisitFinishDaysTest {
   }
 
   @Test
+  void whatWasMarkedDoneBeforeItsLastStepIsCoatedOnTheDayOfThatStep() {
+    Visit visit =
+        slip.visit(
+            DAY,
+            VisitStatus.PLANNED,
+            Optional.empty(),
+            List.of(new Visit.Part(topsides.id(), WorkState.DONE, Optional.of(DAY), "")));
+    slip.step(visit, StepKind.PROTECT, DAY.plusDays(1), Optional.of(sealant), topsides);
+    slip.finish(visit, DAY.plusDays(1));
+    assertThat(laid(visit, topsides)).isEqualTo(DAY.plusDays(1));
+  }
+
+  @Test
+  void aDayAmongThoseOfTheStepsMovesNone() {
+    Visit visit = slip.planned(DAY, topsides, transom);
+    slip.step(visit, StepKind.PROTECT, DAY, Optional.of(sealant), topsides);
+    slip.step(visit, StepKind.PROTECT, DAY.plusDays(1), Optional.of(sealant), transom);
+    slip.finish(visit, DAY);
+    assertThat(laid(visit, topsides)).isEqualTo(DAY);
+    assertThat(laid(visit, transom)).isEqualTo(DAY.plusDays(1));
+    assertThat(slip.now(visit).moves()).isEmpty();
+  }
+
+  @Test
+  void aVisitBegunBeforeItWasMovedBeganWhenItBegan() {
+    Visit visit =
+        slip.visit(
+            DAY,
+            VisitStatus.PLANNED,
+            Optional.empty(),
+            List.of(
+                new Visit.Part(topsides.id(), WorkState.DONE, Optional.of(DAY), ""),
+                new Visit.Part(transom.id(), WorkState.PLANNED, Optional.empty(), "")));
+    slip.step(visit, StepKind.PROTECT, sealant, topsides, transom);
+    LocalDate dry = DAY.plusDays(7);
+    slip.apply(VisitMove.move(slip.almanac(), visit, dry, MoveReason.WEATHER));
+    slip.finish(visit, dry);
+    assertThat(slip.now(visit).day()).isEqualTo(DAY);
+    assertThat(slip.now(visit).moves())
+        .containsExactly(new Visit.Move(DAY, dry, MoveReason.WEATHER));
+    assertThat(laid(visit, topsides)).isEqualTo(DAY);
+    assertThat(laid(visit, transom)).isEqualTo(dry);
+  }
+
+  @Test
   void aTopperADayAfterItsCoatHasItsOwnDay() {
     Visit visit = slip.planned(DAY, topsides);
     slip.step(visit, StepKind.PROTECT, DAY, Optional.of(sealant), topsides);

@@ -153,6 +153,17 @@ class VisitFinishTest {
   }
 
   @Test
+  void ofTwoProductsTheLastIsTheCoatAndCountsAlone() {
+    Visit visit = slip.planned(DAY, topsides);
+    slip.step(visit, StepKind.PROTECT, spray, topsides);
+    slip.step(visit, StepKind.PROTECT, sealant, topsides);
+    slip.finish(visit, DAY);
+    assertThat(slip.laid(visit, topsides))
+        .extracting(Coat::product, Coat::layers)
+        .containsExactly(tuple(sealant.id(), 1));
+  }
+
+  @Test
   void aNewCoatEndsTheOldOneAndItsTopper() {
     Coat base = slip.coat(topsides, sealant, SPRING);
     Coat topper =
@@ -329,6 +340,15 @@ class VisitFinishTest {
   }
 
   @Test
+  void doesNotAskWhereWaterWasLookedAtAnyTimeInTheVisit() {
+    slip.coat(topsides, sealant, SPRING);
+    Visit visit = slip.planned(DAY, topsides);
+    slip.step(visit, StepKind.PROTECT, sealant, topsides);
+    slip.water(visit, topsides, DAY.plusDays(1), WaterBehaviour.BEADS);
+    assertThat(VisitFinish.questions(slip.almanac(), visit.id(), DAY)).isEmpty();
+  }
+
+  @Test
   void doesNotAskAboutAWashOrATopperOverACoatAlone() {
     slip.coat(topsides, sealant, SPRING);
     Visit visit = slip.planned(DAY, topsides);
@@ -347,6 +367,7 @@ class VisitFinishTest {
     slip.change(step, StepKind.PROTECT, Optional.of(polish), Optional.empty(), Optional.empty());
     assertThat(refused(slip.finishing(visit, DAY)))
         .singleElement()
+        .satisfies(p -> assertThat(p.key()).isEqualTo(step.key()))
         .extracting(Problem::message)
         .asString()
         .contains("polish", "protects");
