@@ -126,6 +126,16 @@ class FindIndexTest {
   }
 
   @Test
+  void putsTheExactNameOrNumberFirstEvenOfABoatThatIsSold() {
+    roster.boat("Knots", "ZZZ12", BoatStatus.ACTIVE);
+    roster.boat("Knot", "ZZZ1", BoatStatus.SOLD);
+    assertThat(titles("knot")).startsWith("Knot", "Knots");
+    assertThat(titles("kno")).startsWith("Knots", "Knot");
+    assertThat(titles("zzz-1")).containsExactly("ZZZ1", "ZZZ12");
+    assertThat(titles("zzz")).containsExactly("ZZZ12", "ZZZ1");
+  }
+
+  @Test
   void putsBoatsStillLookedAfterBeforeTheOthersAndThoseByName() {
     roster.boat("Tern C");
     roster.boat("Tern A", "", BoatStatus.SOLD);
