@@ -115,9 +115,12 @@ class ShellFindTest {
     assertThat(person()).startsWith("Noa");
   }
 
-  private static String person() {
+  private String person() {
     AtomicReference<String> title = new AtomicReference<>();
-    SHELL.get().sheet().orElseThrow().onChange(state -> title.set(state.title()));
+    assertThat(SHELL.get().place()).isEqualTo(Place.PEOPLE);
+    presenter
+        .people()
+        .onChange(p -> p.sheet().orElseThrow().onChange(state -> title.set(state.title())));
     return title.get();
   }
 
