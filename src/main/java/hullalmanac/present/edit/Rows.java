@@ -144,19 +144,15 @@ final class Rows<T> {
     return key.isEmpty() ? block.rows().apply(fleet).stream().findFirst() : row(fleet, key);
   }
 
-  /** Takes a text; says whether the record changes by it. */
-  boolean enter(Fleet fleet, At at, String text) {
-    return enterAll(fleet, List.of(new Typed(at, text)));
-  }
-
   /** A text in a field. */
   record Typed(At at, String text) {}
 
-  /** Takes texts in one act; says whether the record changes by them. */
-  boolean enterAll(Fleet fleet, List<Typed> texts) {
+  /** Takes texts in one act; returns how many were not taken. */
+  int enterAll(Fleet fleet, List<Typed> texts) {
     Map<String, T> before = new HashMap<>();
     Map<String, T> after = new HashMap<>();
     List<String> labels = new ArrayList<>();
+    int notTaken = 0;
     for (Typed typed : texts) {
       Optional<T> row = find(fleet, typed.at().row());
       FieldOf<T> field = field(fleet, typed.at().field());
@@ -173,6 +169,7 @@ final class Rows<T> {
         labels.add(block.label().apply(row.get()) + ", " + field.label());
       } else {
         refused.put(typed.at(), typed.text());
+        notTaken++;
       }
     }
     List<T> changed =
@@ -181,14 +178,14 @@ final class Rows<T> {
             .map(Map.Entry::getValue)
             .toList();
     if (changed.isEmpty()) {
-      return false;
+      return notTaken;
     }
     String what =
         labels.size() == 1
             ? labels.get(0)
             : labels.get(0) + " and " + (labels.size() - 1) + " more";
     desk.change(what, almanac -> changeAll(almanac, changed));
-    return true;
+    return notTaken;
   }
 
   private Change changeAll(Almanac almanac, List<T> changed) {

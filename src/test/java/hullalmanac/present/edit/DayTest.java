@@ -293,8 +293,29 @@ class DayTest {
     assertThat(bench.cell("surfaces", 0, "water")).isEqualTo("beads");
     assertThat(bench.cell("surfaces", 0, "gloss")).isEqualTo("85.5 86");
     assertThat(bench.cell("surfaces", 1, "gloss")).isEqualTo("71.2");
+    assertThat(bench.state().trouble()).isEmpty();
     bench.presenter().undo();
     assertThat(bench.almanac()).isEqualTo(before);
+  }
+
+  @Test
+  void ofAPasteNothingIsLostInSilence() {
+    Boat boat = coated();
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().beginVisit();
+    List<SheetState.GridRow> rows = bench.grid("surfaces").rows();
+    int last = rows.size() - 1;
+    bench
+        .sheet()
+        .paste(
+            new At("surfaces", rows.get(last).id(), "gloss"),
+            List.of(List.of("1,234", "3"), List.of("70", "4")));
+    assertThat(bench.state().trouble())
+        .contains(
+            "1 of 2 texts were not taken; they stand as they came. 2 lay outside the table and"
+                + " were left out.");
+    assertThat(bench.cell("surfaces", last, "gloss")).isEqualTo("1,234");
+    assertThat(bench.cell("surfaces", last, "eye")).isEqualTo("3");
   }
 
   @Test
