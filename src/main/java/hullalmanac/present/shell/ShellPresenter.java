@@ -15,8 +15,8 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
-import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.find.FindPresenter;
+import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
@@ -38,7 +38,8 @@ public final class ShellPresenter implements Desk {
   private final TaskRunner tasks;
   private final AheadPresenter ahead;
   private final BoatsPresenter boats;
-  private final ShelfPresenter shelf = new ShelfPresenter();
+  private final PeoplePresenter people = new PeoplePresenter(this);
+  private final ShelfPresenter shelf = new ShelfPresenter(this);
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
@@ -64,6 +65,10 @@ public final class ShellPresenter implements Desk {
 
   public AheadPresenter ahead() {
     return ahead;
+  }
+
+  public PeoplePresenter people() {
+    return people;
   }
 
   public ShelfPresenter shelf() {
@@ -246,6 +251,7 @@ public final class ShellPresenter implements Desk {
     fleet = Optional.of(after);
     ahead.show(after);
     boats.show(after);
+    people.show(after);
     shelf.show(after);
     find.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
@@ -298,7 +304,8 @@ public final class ShellPresenter implements Desk {
     } else if (target instanceof Target.OnBoat found) {
       openBoat(found.boat());
     } else if (target instanceof Target.ToParty found) {
-      open(new PartySheet(this, found.party()));
+      people.choose(found.party());
+      go(Place.PEOPLE);
     } else if (target instanceof Target.ToHarbour found) {
       ahead.chooseHarbour(found.harbour());
       go(Place.AHEAD);

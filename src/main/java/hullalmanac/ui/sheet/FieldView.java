@@ -58,7 +58,7 @@ final class FieldView extends JPanel {
     } else {
       input.setToolTipText(field.label());
     }
-    add(input, "hmin 32");
+    add(input, "hmin 32, wmin 60");
     add(said, "wmin 60");
     said.setVisible(false);
   }

@@ -15,6 +15,7 @@ import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.ChangesSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PartySheet;
+import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
@@ -119,6 +120,7 @@ class PanelsPaintTest {
             new BoatSheet(presenter, boat.id()),
             new VisitSheet(presenter, visit.id()),
             new PartySheet(presenter, record.almanac().parties().get(0).id()),
+            new ProductSheet(presenter, record.almanac().products().get(0).id()),
             new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
             new BinSheet(presenter));
     for (Sheet sheet : sheets) {
