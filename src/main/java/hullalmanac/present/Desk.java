@@ -44,6 +44,12 @@ public interface Desk {
   /** Lets the change log put something back, and shows what came of it everywhere. */
   void act(Consumer<EditService> act);
 
+  /**
+   * Does something to the record with a service, shows what came of it everywhere, then hands on
+   * what the service says.
+   */
+  <T> void act(Function<EditService, T> act, Consumer<T> answer);
+
   /** New ids. */
   IdSource ids();
 

@@ -92,6 +92,11 @@ public final class EditService {
     record.putBack(act);
   }
 
+  /** What brings photos in and shows them. */
+  public PhotoService photos() {
+    return new PhotoService(record);
+  }
+
   /** The zone of the clock on the wall. */
   public ZoneId zone() {
     return record.zone();

@@ -129,6 +129,44 @@ public final class PhotoFiles {
     }
   }
 
+  /**
+   * Asks whether there is room for photos before the first of them is kept, so that all are or
+   * none.
+   *
+   * @param sources the files as they were given; of those kept already none needs room, which is
+   *     not looked at here
+   * @throws RecordException when there is not room enough
+   */
+  public static void requireRoom(List<Path> sources, Path photos) {
+    requireRoom(sources, photos, PhotoFiles::room);
+  }
+
+  static void requireRoom(List<Path> sources, Path photos, Room room) {
+    try {
+      Files.createDirectories(photos);
+      long bytes = RESERVE;
+      for (Path source : sources) {
+        bytes += Files.size(source);
+      }
+      if (room.in(photos) < bytes) {
+        throw new RecordException(
+            Kind.FULL,
+            "There is no room left for "
+                + (sources.size() == 1 ? "this photo" : "these " + sources.size() + " photos")
+                + " in "
+                + photos
+                + ", where 50 MB are kept free. Nothing was changed; make room and try again.");
+      }
+    } catch (IOException e) {
+      throw new RecordException(
+          Kind.OTHER,
+          "The photos could not be kept in "
+              + photos
+              + ". Look whether they are still there and the folder can be written to.",
+          e);
+    }
+  }
+
   /** A disk that does not say how large it is does not say how much is free either. */
   private static long room(Path folder) throws IOException {
     FileStore disk = Files.getFileStore(folder);

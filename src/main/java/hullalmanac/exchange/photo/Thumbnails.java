@@ -1,5 +1,6 @@
 package hullalmanac.exchange.photo;
 
+import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.RecordException;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -54,6 +55,11 @@ public final class Thumbnails {
       }
     }
     return Optional.empty();
+  }
+
+  /** The same as plain numbers, for those who know no images. */
+  public static Optional<Pixels> pixels(Path photo, int side) {
+    return of(photo, side).map(PixelImages::of);
   }
 
   /** Every how-many-th pixel is enough. */

@@ -47,6 +47,7 @@ public final class AheadPresenter {
       DateTimeFormatter.ofPattern("EEEE, d MMM", Locale.ENGLISH);
 
   private final Consumer<Id<Boat>> openBoat;
+  private final Runnable catchUp;
   private Consumer<AheadState> view = s -> {};
   private AheadState state = AheadState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
@@ -54,9 +55,11 @@ public final class AheadPresenter {
 
   /**
    * @param openBoat shows a boat's page
+   * @param catchUp opens the evening catch-up
    */
-  public AheadPresenter(Consumer<Id<Boat>> openBoat) {
+  public AheadPresenter(Consumer<Id<Boat>> openBoat, Runnable catchUp) {
     this.openBoat = openBoat;
+    this.catchUp = catchUp;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -89,6 +92,11 @@ public final class AheadPresenter {
   /** Opens a boat's page. */
   public void open(Id<Boat> boat) {
     openBoat.accept(boat);
+  }
+
+  /** Opens the evening catch-up. */
+  public void catchUp() {
+    catchUp.run();
   }
 
   private void publish() {

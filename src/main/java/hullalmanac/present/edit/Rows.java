@@ -90,12 +90,19 @@ final class Rows<T> {
   SheetState.Form form(Fleet fleet) {
     T row = block.rows().apply(fleet).get(0);
     List<SheetState.Field> fields =
-        block.fields().apply(fleet).stream().map(f -> typed(f, row)).toList();
+        block.fields().apply(fleet).stream().map(f -> typed(f, row, "")).toList();
     return new SheetState.Form(block.id(), block.heading(), fields);
   }
 
-  private SheetState.Field typed(FieldOf<T> field, T row) {
-    String text = refused.get(new At(block.id(), "", field.id()));
+  /** The fields of one row of several. */
+  List<SheetState.Field> fields(Fleet fleet, T row) {
+    return block.fields().apply(fleet).stream()
+        .map(f -> typed(f, row, block.key().apply(row)))
+        .toList();
+  }
+
+  private SheetState.Field typed(FieldOf<T> field, T row, String key) {
+    String text = refused.get(new At(block.id(), key, field.id()));
     return text == null
         ? field.on(row)
         : new SheetState.Field(

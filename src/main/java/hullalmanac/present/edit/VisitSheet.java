@@ -5,6 +5,7 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.MoveReason;
+import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
@@ -17,6 +18,7 @@ import hullalmanac.core.work.VisitFinish;
 import hullalmanac.core.work.VisitMove;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.sheet.Picture;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
@@ -25,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /** A visit: when, what was looked at and seen, what was done with what, and its end. */
@@ -33,10 +36,12 @@ public final class VisitSheet extends FleetSheet {
   private final Rows<Visit> facts;
   private final Rows<Looked> looked;
   private final Rows<Step> steps;
+  private final VisitPhotos photos;
 
   public VisitSheet(Desk desk, Id<Visit> visit) {
     super(desk);
     this.visit = visit;
+    photos = new VisitPhotos(desk, visit, this::publish);
     facts =
         new Rows<>(
             new Rows.Block<>(
@@ -135,7 +140,7 @@ public final class VisitSheet extends FleetSheet {
 
   @Override
   List<Rows<?>> parts() {
-    return List.of(facts, looked, steps);
+    return List.of(facts, looked, steps, photos.rows());
   }
 
   @Override
@@ -152,13 +157,14 @@ public final class VisitSheet extends FleetSheet {
     blocks.add(steps.grid(fleet, "Nothing was done yet."));
     blocks.add(
         new SheetState.Buttons(List.of(new SheetState.Button("add step", "Add a step", false))));
+    blocks.add(photos.block(fleet));
     words(fleet, v).forEach(w -> blocks.add(new SheetState.Words(w)));
     blocks.add(new SheetState.Buttons(buttons(v)));
     return new SheetState(
         new Lookups(fleet.almanac(), fleet.asOf()).boat(v.boat()).name(),
         heading(v),
         blocks,
-        Optional.empty());
+        photos.trouble());
   }
 
   private static String heading(Visit v) {
@@ -227,7 +233,23 @@ public final class VisitSheet extends FleetSheet {
   }
 
   @Override
+  public void add(String block, List<String> files) {
+    fleet().ifPresent(f -> photos.add(f, files));
+  }
+
+  @Override
+  public void add(String block, Pixels picture) {
+    fleet().ifPresent(f -> photos.add(f, picture));
+  }
+
+  @Override
+  public void picture(String file, int side, Consumer<Picture> answer) {
+    photos.picture(file, side, answer);
+  }
+
+  @Override
   public void remove(String block, String row) {
+    fleet().filter(f -> block.equals(VisitPhotos.BLOCK)).ifPresent(f -> photos.remove(f, row));
     fleet()
         .flatMap(f -> steps(f).stream().filter(s -> s.id().toString().equals(row)).findFirst())
         .ifPresent(

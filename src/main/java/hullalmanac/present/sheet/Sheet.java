@@ -1,5 +1,6 @@
 package hullalmanac.present.sheet;
 
+import hullalmanac.core.record.Pixels;
 import hullalmanac.service.Fleet;
 import java.util.List;
 import java.util.function.Consumer;
@@ -33,7 +34,25 @@ public interface Sheet {
     }
   }
 
-  /** Takes a row out of a grid. */
+  /**
+   * Takes photos into a block of photos.
+   *
+   * @param files their paths
+   */
+  default void add(String block, List<String> files) {}
+
+  /** Takes a picture that came without a file into a block of photos. */
+  default void add(String block, Pixels picture) {}
+
+  /**
+   * Asks for the small picture of a photo; the answer comes later.
+   *
+   * @param file as its card names it
+   * @param side of the square into which it shall fit, in pixels
+   */
+  default void picture(String file, int side, Consumer<Picture> answer) {}
+
+  /** Takes a row out of a grid, or a photo out of a block of photos. */
   default void remove(String block, String row) {}
 
   /** Does what a button says. */

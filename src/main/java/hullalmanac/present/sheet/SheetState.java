@@ -71,6 +71,33 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
     }
   }
 
+  /**
+   * Photos beside each other, each with its picture and its fields.
+   *
+   * @param words what is said of them as a whole; blank when nothing is
+   * @param open whether photos can be dropped, pasted and chosen into it
+   */
+  public record Photos(String id, String heading, List<PhotoCard> cards, String words, boolean open)
+      implements Block {
+    public Photos {
+      cards = List.copyOf(cards);
+    }
+  }
+
+  /**
+   * A photo.
+   *
+   * @param file whose picture is asked for with {@link Sheet#picture}
+   * @param facts what is known of it, such as its time
+   * @param fields what is written of it; their row is the card's id
+   * @param remove words for taking it out
+   */
+  public record PhotoCard(String id, String file, String facts, List<Field> fields, String remove) {
+    public PhotoCard {
+      fields = List.copyOf(fields);
+    }
+  }
+
   /** Things to do. */
   public record Buttons(List<Button> buttons) implements Block {
     public Buttons {

@@ -14,6 +14,7 @@ import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
+import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.sheet.Sheet;
@@ -24,6 +25,7 @@ import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -40,6 +42,7 @@ public final class ShellPresenter implements Desk {
   private final ShelfPresenter shelf = new ShelfPresenter(this);
   private final Trail trail = new Trail();
   private final FindPresenter find;
+  private final CatchUpSheet catchUp = new CatchUpSheet(this);
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -55,7 +58,7 @@ public final class ShellPresenter implements Desk {
     this.service = service;
     this.edits = edits;
     this.tasks = tasks;
-    this.ahead = new AheadPresenter(this::openBoat);
+    this.ahead = new AheadPresenter(this::openBoat, this::openCatchUp);
     this.boats = new BoatsPresenter(this);
     this.find = new FindPresenter(tasks, this::open);
   }
@@ -139,6 +142,24 @@ public final class ShellPresenter implements Desk {
           return Optional.empty();
         },
         () -> {});
+  }
+
+  @Override
+  public <T> void act(Function<EditService, T> act, Consumer<T> answer) {
+    AtomicReference<T> said = new AtomicReference<>();
+    during(
+        () -> {
+          said.set(act.apply(edits));
+          return Optional.empty();
+        },
+        () -> answer.accept(said.get()));
+  }
+
+  /** Opens the evening catch-up, as it was left. */
+  public void openCatchUp() {
+    if (!trail.now().sheet().equals(Optional.of(catchUp))) {
+      open(catchUp);
+    }
   }
 
   /** Opens the bin. */

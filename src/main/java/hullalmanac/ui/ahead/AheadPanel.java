@@ -8,6 +8,7 @@ import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
 import java.util.List;
 import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -27,6 +28,7 @@ public final class AheadPanel extends JPanel {
   private final JPanel rows =
       new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow]", ""));
   private final JPanel beside = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow]", ""));
+  private final JButton catchUp = new JButton("Evening catch-up");
   private final ScrollColumn page =
       new ScrollColumn(
           new MigLayout("insets 20 24 24 24, fillx, gap 32 0", "[grow]32[190:200:220]", "[][top]"));
@@ -45,6 +47,9 @@ public final class AheadPanel extends JPanel {
             presenter.chooseHarbour((String) harbour.getSelectedItem());
           }
         });
+    catchUp.setName("catch up");
+    catchUp.setToolTipText("Ctrl+Shift+E");
+    catchUp.addActionListener(e -> presenter.catchUp());
     rows.setOpaque(false);
     beside.setOpaque(false);
     JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 16 4", "[grow][]", "[][]"));
@@ -98,6 +103,7 @@ public final class AheadPanel extends JPanel {
     }
     addRows("Later", state.later(), state);
     beside.removeAll();
+    beside.add(catchUp, "hmin 32, gapbottom 20");
     for (AheadState.Aside aside : state.beside()) {
       beside.add(Labels.heading(aside.heading()), "gapbottom 4");
       for (AheadState.Line line : aside.lines()) {

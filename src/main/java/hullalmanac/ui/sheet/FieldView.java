@@ -33,17 +33,31 @@ final class FieldView extends JPanel {
   private String taken = "";
   private boolean showing;
 
-  FieldView(String block, SheetState.Field field, Sheet sheet) {
+  /** A field of a form, under its label. */
+  static FieldView labelled(String block, SheetState.Field field, Sheet sheet) {
+    return new FieldView(new At(block, "", field.id()), field, sheet, true);
+  }
+
+  /** A field that shows its label to pointers and readers only, for where its text says enough. */
+  static FieldView bare(At at, SheetState.Field field, Sheet sheet) {
+    return new FieldView(at, field, sheet, false);
+  }
+
+  private FieldView(At at, SheetState.Field field, Sheet sheet, boolean labelled) {
     super(new MigLayout("insets 0, fillx, wrap 1, gap 0 2, hidemode 3", "[grow, fill]", ""));
     this.sheet = sheet;
-    this.at = new At(block, "", field.id());
+    this.at = at;
     setOpaque(false);
     input = input(field);
-    input.setName(block + " " + field.id());
+    input.setName(at.block() + (at.row().isEmpty() ? " " : " " + at.row() + " ") + field.id());
     input.getAccessibleContext().setAccessibleName(field.label());
-    JLabel label = Labels.quiet(field.label());
-    label.setLabelFor(input);
-    add(label);
+    if (labelled) {
+      JLabel label = Labels.quiet(field.label());
+      label.setLabelFor(input);
+      add(label);
+    } else {
+      input.setToolTipText(field.label());
+    }
     add(input, "hmin 32, wmin 60");
     add(said, "wmin 60");
     said.setVisible(false);

@@ -33,10 +33,12 @@ public final class SheetPanel extends JPanel {
   private transient List<Object> shape = List.of();
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
   private final transient Map<String, GridView> grids = new LinkedHashMap<>();
+  private final transient Map<String, PhotosView> photos = new LinkedHashMap<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
   private final JTextArea trouble = Labels.wrapped("", false);
   private transient Optional<String> main = Optional.empty();
+  private transient Optional<Runnable> first = Optional.empty();
 
   /** A panel that shows no sheet yet. */
   public SheetPanel(Runnable leave) {
@@ -46,6 +48,7 @@ public final class SheetPanel extends JPanel {
     scroll.getVerticalScrollBar().setUnitIncrement(24);
     add(scroll);
     Act.within(this, "ESCAPE", leave);
+    Act.within(this, "ctrl V", this::pastePhotos);
     Act.within(this, "control ENTER", () -> main.ifPresent(this::press));
   }
 
@@ -55,10 +58,16 @@ public final class SheetPanel extends JPanel {
     sheet.ifPresent(s -> s.press(button));
   }
 
+  /** Takes photos from the clipboard where nothing else that has the cursor takes them. */
+  private void pastePhotos() {
+    photos.values().stream().filter(PhotosView::open).findFirst().ifPresent(PhotosView::paste);
+  }
+
   /** Takes every text that was written and not yet taken. */
   public void takeAll() {
     fields.values().forEach(FieldView::take);
     grids.values().forEach(GridView::take);
+    photos.values().forEach(PhotosView::take);
   }
 
   /** Shows a sheet; the cursor goes into its first field. */
@@ -69,7 +78,7 @@ public final class SheetPanel extends JPanel {
       shape = List.of();
       opened.onChange(this::render);
       scroll.getViewport().setViewPosition(new java.awt.Point(0, 0));
-      fields.values().stream().findFirst().ifPresent(FieldView::start);
+      first.ifPresent(Runnable::run);
     }
   }
 
@@ -83,7 +92,9 @@ public final class SheetPanel extends JPanel {
     List<Object> now = shape(state);
     if (!now.equals(shape)) {
       shape = now;
+      Standpoint before = Standpoint.of(scroll);
       build(state);
+      before.restore(scroll);
     }
     title.setText(state.title());
     facts.setText(state.facts());
@@ -94,6 +105,8 @@ public final class SheetPanel extends JPanel {
         form.fields().forEach(f -> fields.get(form.id() + "/" + f.id()).show(f));
       } else if (block instanceof SheetState.Grid grid) {
         grids.get(grid.id()).show(grid);
+      } else if (block instanceof SheetState.Photos some) {
+        photos.get(some.id()).show(some);
       }
     }
   }
@@ -109,6 +122,8 @@ public final class SheetPanel extends JPanel {
         shape.add(grid.id());
         shape.add(grid.columns());
         grid.rows().forEach(r -> shape.add(List.of(r.id(), r.label())));
+      } else if (block instanceof SheetState.Photos some) {
+        shape.add(some.id() + some.heading());
       } else {
         shape.add(block);
       }
@@ -119,6 +134,8 @@ public final class SheetPanel extends JPanel {
   private void build(SheetState state) {
     fields.clear();
     grids.clear();
+    photos.clear();
+    first = Optional.empty();
     main = Optional.empty();
     ScrollColumn column =
         new ScrollColumn(
@@ -145,6 +162,14 @@ public final class SheetPanel extends JPanel {
     } else if (block instanceof SheetState.Table table) {
       heading(column, table.heading());
       column.add(table(table), "wmin 0");
+    } else if (block instanceof SheetState.Photos some) {
+      heading(column, some.heading());
+      PhotosView view = new PhotosView(some, sheet.orElseThrow());
+      photos.put(some.id(), view);
+      if (some.open()) {
+        first = first.or(() -> Optional.of(view::requestFocusInWindow));
+      }
+      column.add(view, "wmin 0");
     } else if (block instanceof SheetState.Words words) {
       column.add(Labels.wrapped(words.text(), true), "wmin 100");
     }
@@ -159,8 +184,9 @@ public final class SheetPanel extends JPanel {
   private JComponent form(SheetState.Form form) {
     FormGrid panel = new FormGrid();
     for (SheetState.Field field : form.fields()) {
-      FieldView view = new FieldView(form.id(), field, sheet.orElseThrow());
+      FieldView view = FieldView.labelled(form.id(), field, sheet.orElseThrow());
       fields.put(form.id() + "/" + field.id(), view);
+      first = first.or(() -> Optional.of(view::start));
       panel.add(view, "wmin 0, growx");
     }
     return panel;

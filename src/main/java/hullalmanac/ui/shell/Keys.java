@@ -36,6 +36,7 @@ final class Keys {
     key(KeyEvent.VK_RIGHT, InputEvent.ALT_DOWN_MASK, presenter::forward);
     key(KeyEvent.VK_N, menu, presenter.boats()::newBoat);
     key(KeyEvent.VK_E, menu, () -> presenter.onBoat(presenter.boats()::change));
+    key(KeyEvent.VK_E, menu | InputEvent.SHIFT_DOWN_MASK, presenter::openCatchUp);
     key(KeyEvent.VK_T, menu, () -> presenter.onBoat(presenter.boats()::beginVisit));
     key(KeyEvent.VK_L, menu, () -> presenter.onBoat(presenter.boats()::washed));
     key(KeyEvent.VK_Z, menu, presenter::undo);

@@ -98,6 +98,20 @@ class PhotoFilesTest {
   }
 
   @Test
+  void roomForAllIsAskedBeforeTheFirst() throws Exception {
+    Path second = Files.write(folder.resolve("stern.png"), PNG);
+    long needed = 2L * PNG.length + PhotoFiles.RESERVE;
+    RecordException e =
+        catchThrowableOfType(
+            RecordException.class,
+            () -> PhotoFiles.requireRoom(List.of(given, second), photos, f -> needed - 1));
+    assertThat(e.kind()).isEqualTo(RecordException.Kind.FULL);
+    assertThat(e).hasMessageContaining("no room left for these 2 photos");
+    PhotoFiles.requireRoom(List.of(given, second), photos, f -> needed);
+    assertThat(kept()).isEmpty();
+  }
+
+  @Test
   void whatAnInterruptedCopyLeftIsReplaced() throws Exception {
     Files.createDirectories(photos);
     Files.writeString(photos.resolve(NAME + ".tmp"), "half");

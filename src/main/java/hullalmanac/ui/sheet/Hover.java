@@ -1,0 +1,31 @@
+package hullalmanac.ui.sheet;
+
+import java.awt.dnd.DropTargetAdapter;
+import java.awt.dnd.DropTargetDragEvent;
+import java.awt.dnd.DropTargetDropEvent;
+import java.awt.dnd.DropTargetEvent;
+import java.util.function.Consumer;
+
+/** Tells whether something is held over a place where it can be dropped. */
+final class Hover extends DropTargetAdapter {
+  private final Consumer<Boolean> over;
+
+  Hover(Consumer<Boolean> over) {
+    this.over = over;
+  }
+
+  @Override
+  public void dragEnter(DropTargetDragEvent e) {
+    over.accept(PhotoTransfer.TAKEN.stream().anyMatch(flavour -> e.isDataFlavorSupported(flavour)));
+  }
+
+  @Override
+  public void dragExit(DropTargetEvent e) {
+    over.accept(false);
+  }
+
+  @Override
+  public void drop(DropTargetDropEvent e) {
+    over.accept(false);
+  }
+}

@@ -1,0 +1,63 @@
+package hullalmanac.ui.sheet;
+
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.ui.widget.Card;
+import hullalmanac.ui.widget.Labels;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JButton;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** A photo: its picture, what is known of it, what is written of it. */
+final class PhotoCell extends Card {
+  private static final long serialVersionUID = 1L;
+
+  private final transient SheetState.PhotoCard card;
+  private final JTextArea facts = Labels.wrapped("", true);
+  private final PictureBox picture;
+  private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
+
+  PhotoCell(String block, SheetState.PhotoCard card, Sheet sheet) {
+    super(new MigLayout("insets 10, fillx, wrap 1, gap 0 6", "[grow, fill]", ""));
+    this.card = card;
+    picture = new PictureBox(card.file(), sheet);
+    add(picture, "wmin 0");
+    add(facts, "wmin 0");
+    for (SheetState.Field field : card.fields()) {
+      FieldView view = FieldView.bare(new At(block, card.id(), field.id()), field, sheet);
+      fields.put(field.id(), view);
+      add(view, "wmin 0");
+    }
+    JButton remove = new JButton(card.remove());
+    remove.setName("remove " + card.id());
+    remove.putClientProperty("JButton.buttonType", "borderless");
+    remove.getAccessibleContext().setAccessibleName(card.remove() + " " + card.facts());
+    remove.addActionListener(e -> sheet.remove(block, card.id()));
+    add(remove, "hmin 32, growx 0, alignx right, pushy, aligny bottom");
+  }
+
+  /** Whether a card has the same fields, so that this cell can show it. */
+  boolean fits(SheetState.PhotoCard other) {
+    return other.file().equals(card.file())
+        && other.remove().equals(card.remove())
+        && shape(other).equals(shape(card));
+  }
+
+  private static List<List<Object>> shape(SheetState.PhotoCard card) {
+    return card.fields().stream().map(f -> List.<Object>of(f.id(), f.label(), f.input())).toList();
+  }
+
+  void show(SheetState.PhotoCard now) {
+    facts.setText(now.facts());
+    picture.called(now.facts());
+    now.fields().forEach(f -> fields.get(f.id()).show(f));
+  }
+
+  void take() {
+    fields.values().forEach(FieldView::take);
+  }
+}

@@ -1,0 +1,2 @@
+/** Services on real records in folders of their own. */
+package hullalmanac.service;
