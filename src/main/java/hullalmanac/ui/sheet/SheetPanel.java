@@ -169,7 +169,7 @@ public final class SheetPanel extends JPanel {
       if (some.open()) {
         first = first.or(() -> Optional.of(view::requestFocusInWindow));
       }
-      column.add(view, "wmin 0");
+      column.add(view, "wmin 0, gapbottom 8");
     } else if (block instanceof SheetState.Words words) {
       column.add(Labels.wrapped(words.text(), true), "wmin 100");
     }
@@ -199,8 +199,7 @@ public final class SheetPanel extends JPanel {
   }
 
   private JComponent buttons(SheetState.Buttons buttons) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 8 8", "", ""));
-    row.setOpaque(false);
+    ButtonRow row = new ButtonRow();
     for (SheetState.Button b : buttons.buttons()) {
       JButton button = new JButton(b.words());
       button.setName(b.id());
