@@ -43,6 +43,14 @@ public record Fleet(
     return of(forecaster.next(changed, day), changed, day);
   }
 
+  /**
+   * The same forecasts beside a record that has changed since; for those who read its rows before
+   * it is reckoned again.
+   */
+  public Fleet beside(Almanac newer) {
+    return new Fleet(newer, asOf, coats, due, lives, forecaster);
+  }
+
   private static Fleet of(Forecaster forecaster, Almanac almanac, LocalDate asOf) {
     List<CoatForecast> coats = forecaster.inService();
     return new Fleet(

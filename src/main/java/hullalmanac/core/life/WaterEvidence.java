@@ -27,29 +27,7 @@ final class WaterEvidence {
     return ones;
   }
 
-  /** Likelihood of a look that found the coat alive. */
-  static double good(double lnLife, double dose, double misled) {
-    return misled + (1 - 2 * misled) * logistic(lnLife - Math.log(dose));
-  }
-
-  /** Likelihood of a look that found the coat gone. */
-  static double bare(double lnLife, double dose, double misled) {
-    return 1 - good(lnLife, dose, misled);
-  }
-
-  /**
-   * Likelihood of a complaint.
-   *
-   * @param lastGood dose at the last good look, 0 when there was none
-   */
-  static double complaint(double lnLife, double dose, double lastGood, double misled) {
-    double reach = Math.max(lastGood, dose - LifePractice.COMPLAINT_REACH);
-    double byNow = logistic(Math.log(dose) - lnLife);
-    double byThen = reach > 0 ? logistic(Math.log(reach) - lnLife) : 0;
-    return misled + (1 - 2 * misled) * Math.max(0, byNow - byThen);
-  }
-
-  /** {@link #good} at the points of {@link LogLife}. */
+  /** Likelihood of a look that found the coat alive, at the points of {@link LogLife}. */
   static double[] goodAtPoints(double dose, double misled) {
     double[] values = logisticAtPoints(dose);
     for (int i = 0; i < values.length; i++) {
@@ -58,12 +36,16 @@ final class WaterEvidence {
     return values;
   }
 
-  /** {@link #bare} at the points of {@link LogLife}. */
+  /** Likelihood of a look that found the coat gone, at the points of {@link LogLife}. */
   static double[] bareAtPoints(double dose, double misled) {
     return goodAtPoints(dose, 1 - misled);
   }
 
-  /** {@link #complaint} at the points of {@link LogLife}. */
+  /**
+   * Likelihood of a complaint, at the points of {@link LogLife}.
+   *
+   * @param lastGood dose at the last good look, 0 when there was none
+   */
   static double[] complaintAtPoints(double dose, double lastGood, double misled) {
     double reach = Math.max(lastGood, dose - LifePractice.COMPLAINT_REACH);
     double[] byNow = logisticAtPoints(dose);
@@ -83,9 +65,5 @@ final class WaterEvidence {
       odds *= STEP_ODDS;
     }
     return values;
-  }
-
-  private static double logistic(double difference) {
-    return 1 / (1 + Math.exp(-difference / LifePractice.WATER_SHARPNESS));
   }
 }

@@ -222,7 +222,7 @@ final class DayGaps {
     return behind(at).map(b -> rows(b).say(fleet, b, text)).orElse(Said.NOTHING);
   }
 
-  /** Takes a text; says whether the record changes by it. */
+  /** Takes a text; says whether it was taken. */
   boolean enter(Fleet fleet, At at, String text) {
     return behind(at).map(b -> rows(b).enter(fleet, b, text)).orElse(false);
   }

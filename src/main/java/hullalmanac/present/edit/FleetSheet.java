@@ -16,6 +16,7 @@ abstract class FleetSheet implements Sheet {
   protected final Desk desk;
   private Consumer<SheetState> view = s -> {};
   private Optional<Fleet> fleet = Optional.empty();
+  private Optional<String> trouble = Optional.empty();
   private SheetState state = new SheetState("", "", List.of(), Optional.empty());
 
   FleetSheet(Desk desk) {
@@ -52,7 +53,7 @@ abstract class FleetSheet implements Sheet {
   protected final void publish() {
     fleet.ifPresent(
         f -> {
-          state = stateOf(f);
+          state = stateOf(f).and(trouble);
           view.accept(state);
         });
   }
@@ -64,15 +65,29 @@ abstract class FleetSheet implements Sheet {
 
   @Override
   public void enter(At at, String text) {
-    fleet.ifPresent(
-        f ->
-            part(at.block())
-                .ifPresent(
-                    p -> {
-                      if (!p.enter(f, at, text)) {
-                        publish();
-                      }
-                    }));
+    enterAll(at.block(), List.of(new Rows.Typed(at, text)), 0);
+  }
+
+  private void enterAll(String block, List<Rows.Typed> texts, int left) {
+    Optional<Rows<?>> part = part(block);
+    if (fleet.isEmpty() || part.isEmpty()) {
+      return;
+    }
+    int refused = part.get().enterAll(fleet.get(), texts);
+    trouble = trouble(texts.size(), refused, left);
+    publish();
+  }
+
+  private static Optional<String> trouble(int all, int refused, int left) {
+    if ((all <= 1 && left == 0) || refused + left == 0) {
+      return Optional.empty();
+    }
+    String notTaken =
+        refused == 0
+            ? ""
+            : refused + " of " + all + " texts were not taken; they stand as they came. ";
+    String outside = left == 0 ? "" : left + " lay outside the table and were left out.";
+    return Optional.of((notTaken + outside).strip());
   }
 
   @Override
@@ -80,15 +95,8 @@ abstract class FleetSheet implements Sheet {
     for (SheetState.Block block : state.blocks()) {
       if (block instanceof SheetState.Grid grid && grid.id().equals(corner.block())) {
         List<Rows.Typed> cells = cells(grid, corner, texts);
-        fleet.ifPresent(
-            f ->
-                part(corner.block())
-                    .ifPresent(
-                        p -> {
-                          if (!p.enterAll(f, cells)) {
-                            publish();
-                          }
-                        }));
+        int all = texts.stream().mapToInt(List::size).sum();
+        enterAll(corner.block(), cells, all - cells.size());
       }
     }
   }

@@ -12,9 +12,11 @@ import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
@@ -28,6 +30,9 @@ final class Rows<T> {
   private final Block<T> block;
   private final Desk desk;
   private final Map<At, String> refused = new HashMap<>();
+
+  /** Fields whose texts are on their way into the record. */
+  private final Set<At> waiting = new HashSet<>();
 
   /**
    * What rows there are and what is written of them.
@@ -151,61 +156,70 @@ final class Rows<T> {
     return key.isEmpty() ? block.rows().apply(fleet).stream().findFirst() : row(fleet, key);
   }
 
-  /** Takes a text; says whether the record changes by it. */
+  /** Takes a text; says whether it was taken. */
   boolean enter(Fleet fleet, At at, String text) {
-    return enterAll(fleet, List.of(new Typed(at, text)));
+    return enterAll(fleet, List.of(new Typed(at, text))) == 0;
   }
 
   /** A text in a field. */
   record Typed(At at, String text) {}
 
-  /** Takes texts in one act; says whether the record changes by them. */
-  boolean enterAll(Fleet fleet, List<Typed> texts) {
-    Map<String, T> before = new HashMap<>();
-    Map<String, T> after = new HashMap<>();
+  /**
+   * Takes texts in one act; returns how many were not taken. Each is entered into its row as the
+   * record has it when the act is done, so texts that follow fast upon each other keep each other.
+   */
+  int enterAll(Fleet fleet, List<Typed> texts) {
+    List<Typed> taken = new ArrayList<>();
     List<String> labels = new ArrayList<>();
+    int notTaken = 0;
     for (Typed typed : texts) {
       Optional<T> row = find(fleet, typed.at().row());
-      FieldOf<T> field = field(fleet, typed.at().field());
       if (row.isEmpty()) {
         continue;
       }
-      String key = block.key().apply(row.get());
-      before.put(key, row.get());
-      T now = after.getOrDefault(key, row.get());
-      Entry<T> entry = field.enter().apply(now, typed.text());
+      FieldOf<T> field = field(fleet, typed.at().field());
+      Entry<T> entry = field.enter().apply(row.get(), typed.text());
       if (entry instanceof Entry.Read<T> read) {
         refused.remove(typed.at());
-        after.put(key, read.value());
-        labels.add(block.label().apply(row.get()) + ", " + field.label());
+        if (!read.value().equals(row.get()) || waiting.contains(typed.at())) {
+          taken.add(typed);
+          labels.add(block.label().apply(row.get()) + ", " + field.label());
+        }
       } else {
         refused.put(typed.at(), typed.text());
+        notTaken++;
       }
     }
-    List<T> changed =
-        after.entrySet().stream()
-            .filter(e -> !e.getValue().equals(before.get(e.getKey())))
-            .map(Map.Entry::getValue)
-            .toList();
-    if (changed.isEmpty()) {
-      return false;
+    if (!taken.isEmpty()) {
+      taken.forEach(t -> waiting.add(t.at()));
+      String what =
+          labels.size() == 1
+              ? labels.get(0)
+              : labels.get(0) + " and " + (labels.size() - 1) + " more";
+      desk.change(
+          what,
+          almanac -> changeAll(fleet, almanac, taken),
+          () -> taken.forEach(t -> waiting.remove(t.at())));
     }
-    String what =
-        labels.size() == 1
-            ? labels.get(0)
-            : labels.get(0) + " and " + (labels.size() - 1) + " more";
-    desk.change(what, almanac -> changeAll(almanac, changed));
-    return true;
+    return notTaken;
   }
 
-  private Change changeAll(Almanac almanac, List<T> changed) {
+  private Change changeAll(Fleet fleet, Almanac almanac, List<Typed> texts) {
     Edit all = Edit.put(List.of());
-    for (T row : changed) {
-      Change one = block.change().apply(almanac.with(all), row);
-      if (one instanceof Change.Refused) {
-        return one;
+    for (Typed typed : texts) {
+      Almanac now = almanac.with(all);
+      Fleet beside = fleet.beside(now);
+      Optional<T> row = find(beside, typed.at().row());
+      if (row.isPresent()
+          && field(beside, typed.at().field()).enter().apply(row.get(), typed.text())
+              instanceof Entry.Read<T> read
+          && !read.value().equals(row.get())) {
+        Change one = block.change().apply(now, read.value());
+        if (one instanceof Change.Refused) {
+          return one;
+        }
+        all = all.and(((Change.Ready) one).edit());
       }
-      all = all.and(((Change.Ready) one).edit());
     }
     return new Change.Ready(all);
   }

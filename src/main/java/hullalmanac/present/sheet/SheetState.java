@@ -14,6 +14,11 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
     blocks = List.copyOf(blocks);
   }
 
+  /** The same with a sentence about what was not taken, unless it has one of its own. */
+  public SheetState and(Optional<String> sentence) {
+    return new SheetState(title, facts, blocks, trouble.or(() -> sentence));
+  }
+
   /** A part of a sheet. */
   public sealed interface Block {}
 

@@ -138,6 +138,13 @@ public final class MainWindow {
     boolean maximised = (frame.getExtendedState() & JFrame.MAXIMIZED_BOTH) == JFrame.MAXIMIZED_BOTH;
     Rectangle bounds = maximised ? centred() : frame.getBounds();
     return new WindowLook(
-        bounds.x, bounds.y, bounds.width, bounds.height, maximised, Theme.isDark(), Theme.zoom());
+        bounds.x,
+        bounds.y,
+        bounds.width,
+        bounds.height,
+        maximised,
+        Theme.isDark(),
+        Theme.zoom(),
+        Theme.wetHands());
   }
 }

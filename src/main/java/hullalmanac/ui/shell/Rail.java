@@ -12,7 +12,6 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
-import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -25,18 +24,21 @@ final class Rail extends JPanel {
 
   Rail(Consumer<Place> go) {
     super(new MigLayout("insets 12 8 12 8, wrap 1, gap 0 6", "[fill]", ""));
-    ButtonGroup group = new ButtonGroup();
     for (Place place : Place.values()) {
       JToggleButton button = new PlaceButton(place);
-      button.addActionListener(e -> go.accept(place));
-      group.add(button);
+      // No button group: Tab would go to the one chosen alone.
+      button.addActionListener(
+          e -> {
+            show(place);
+            go.accept(place);
+          });
       buttons.put(place, button);
       add(button, "w 84!, h 58!");
     }
   }
 
   void show(Place place) {
-    buttons.get(place).setSelected(true);
+    buttons.forEach((p, button) -> button.setSelected(p == place));
   }
 
   @Override

@@ -64,8 +64,8 @@ final class Drawn {
 
   /** One look at water; says whether it found the coat alive. */
   boolean look(LogLikelihood seen, double lnLife, double dose, double misled) {
-    boolean good = chance(WaterEvidence.good(lnLife, dose, misled));
-    seen.add(x -> good ? WaterEvidence.good(x, dose, misled) : WaterEvidence.bare(x, dose, misled));
+    boolean good = chance(WaterLook.good(lnLife, dose, misled));
+    seen.add(x -> good ? WaterLook.good(x, dose, misled) : WaterLook.bare(x, dose, misled));
     return good;
   }
 

@@ -50,10 +50,10 @@ class PitfallsTest {
       LogLikelihood all = new LogLikelihood();
       for (double dose = 40; dose <= 320; dose += 40) {
         double d = dose;
-        if (!looks || drawn.chance(WaterEvidence.good(lnLife, d, misled))) {
-          real.add(x -> WaterEvidence.good(x, d, misled));
+        if (!looks || drawn.chance(WaterLook.good(lnLife, d, misled))) {
+          real.add(x -> WaterLook.good(x, d, misled));
         } else {
-          real.add(x -> WaterEvidence.bare(x, d, misled));
+          real.add(x -> WaterLook.bare(x, d, misled));
           blind.add(x -> LifePractice.BARE_UNSEEN);
         }
       }
@@ -79,10 +79,7 @@ class PitfallsTest {
       double dose = Math.exp(drawn.normal(MU, SIGMA)) + drawn.uniform(0, 30);
       LogLikelihood seen = new LogLikelihood();
       seen.add(
-          x ->
-              asInterval
-                  ? WaterEvidence.complaint(x, dose, 0, 0.15)
-                  : WaterEvidence.bare(x, dose, 0.15));
+          x -> asInterval ? WaterLook.complaint(x, dose, 0, 0.15) : WaterLook.bare(x, dose, 0.15));
       lessons.add(lesson(seen));
     }
     return lessons;

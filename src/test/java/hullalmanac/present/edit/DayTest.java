@@ -18,12 +18,17 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.fixture.Bench;
+import hullalmanac.present.Desk;
 import hullalmanac.present.people.PeopleState;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
+import java.lang.reflect.InvocationHandler;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -293,8 +298,29 @@ class DayTest {
     assertThat(bench.cell("surfaces", 0, "water")).isEqualTo("beads");
     assertThat(bench.cell("surfaces", 0, "gloss")).isEqualTo("85.5 86");
     assertThat(bench.cell("surfaces", 1, "gloss")).isEqualTo("71.2");
+    assertThat(bench.state().trouble()).isEmpty();
     bench.presenter().undo();
     assertThat(bench.almanac()).isEqualTo(before);
+  }
+
+  @Test
+  void ofAPasteNothingIsLostInSilence() {
+    Boat boat = coated();
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().beginVisit();
+    List<SheetState.GridRow> rows = bench.grid("surfaces").rows();
+    int last = rows.size() - 1;
+    bench
+        .sheet()
+        .paste(
+            new At("surfaces", rows.get(last).id(), "gloss"),
+            List.of(List.of("1,234", "3"), List.of("70", "4")));
+    assertThat(bench.state().trouble())
+        .contains(
+            "1 of 2 texts were not taken; they stand as they came. 2 lay outside the table and"
+                + " were left out.");
+    assertThat(bench.cell("surfaces", last, "gloss")).isEqualTo("1,234");
+    assertThat(bench.cell("surfaces", last, "eye")).isEqualTo("3");
   }
 
   @Test
@@ -316,6 +342,53 @@ class DayTest {
     bench.sheet().press(first.buttons().get(0).id());
     assertThat(bench.almanac().rows())
         .containsAll(before.rows().stream().filter(r -> !r.id().equals(party.id())).toList());
+  }
+
+  /** A desk at which the record is slow: what is asked of it waits in a line. */
+  private static final class SlowDesk implements InvocationHandler {
+    private final Desk real;
+    private final List<Runnable> line = new ArrayList<>();
+
+    SlowDesk(Desk real) {
+      this.real = real;
+    }
+
+    @Override
+    public Object invoke(Object proxy, Method method, Object[] arguments) throws Throwable {
+      if (method.getName().equals("change") && arguments.length == 3) {
+        line.add(() -> call(method, arguments));
+        return null;
+      }
+      return call(method, arguments);
+    }
+
+    private Object call(Method method, Object[] arguments) {
+      try {
+        return method.invoke(real, arguments);
+      } catch (ReflectiveOperationException e) {
+        throw new IllegalStateException(e);
+      }
+    }
+  }
+
+  @Test
+  void textsThatFollowFastUponEachOtherKeepEachOther() {
+    Boat boat = bench.boat("Siskin");
+    SlowDesk slow = new SlowDesk(bench.presenter());
+    Desk desk =
+        (Desk)
+            Proxy.newProxyInstance(Desk.class.getClassLoader(), new Class<?>[] {Desk.class}, slow);
+    bench.presenter().open(new BoatSheet(desk, boat.id()));
+    bench.write("facts", "note", "one");
+    bench.write("facts", "built", "1999");
+    bench.write("facts", "note", boat.note());
+    assertThat(slow.line).hasSize(3);
+    slow.line.forEach(Runnable::run);
+    Boat now = bench.boat("Siskin");
+    assertThat(now.built()).contains(1999);
+    assertThat(now.note()).isEqualTo(boat.note());
+    bench.presenter().undo();
+    assertThat(bench.boat("Siskin").note()).isEqualTo("one");
   }
 
   @Test

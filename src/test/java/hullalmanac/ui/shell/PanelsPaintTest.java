@@ -28,6 +28,7 @@ import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
+import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
@@ -47,10 +48,13 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JTable;
+import javax.swing.JTextField;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
@@ -145,6 +149,43 @@ class PanelsPaintTest {
           .as(sheet.getClass().getSimpleName() + " at " + zoom)
           .isEmpty();
       assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */
+  @Test
+  void makesAllThatOneTouchesLargeForWetHands() throws Exception {
+    Visit visit = record.almanac().visits().get(0);
+    AtomicReference<Painted> painted = new AtomicReference<>();
+    List<Integer> heights = new ArrayList<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          Theme.wetHands(true);
+          SheetPanel panel = new SheetPanel(() -> {});
+          VisitSheet sheet = new VisitSheet(presenter, visit.id());
+          presenter.open(sheet);
+          panel.open(sheet);
+          painted.set(new Painted(panel, 1280, 1600));
+          heights(panel, heights);
+          presenter.leave();
+          Theme.wetHands(false);
+        });
+    assertThat(painted.get().faults()).isEmpty();
+    assertThat(heights).hasSizeGreaterThan(5).allMatch(h -> h >= 48);
+  }
+
+  private static void heights(Container in, List<Integer> heights) {
+    for (Component c : in.getComponents()) {
+      if (c instanceof JButton || c instanceof JTextField || c instanceof JComboBox<?>) {
+        if (c.getHeight() > 0) {
+          heights.add(c.getHeight());
+        }
+      } else if (c instanceof JTable table && table.isFocusable()) {
+        heights.add(table.getRowHeight());
+      } else if (c instanceof Container inner) {
+        heights(inner, heights);
+      }
     }
   }
 

@@ -31,6 +31,7 @@ import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextArea;
@@ -86,6 +87,15 @@ final class OpenWindow {
                 "desk",
                 1,
                 OpenWindow::refuseEventThread)));
+  }
+
+  JFrame frame() {
+    return window.frame();
+  }
+
+  /** Waits until all that was pressed has come. */
+  void settle() {
+    robot.waitForIdle();
   }
 
   ShellPresenter presenter() {

@@ -1,0 +1,135 @@
+package hullalmanac.ui.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.shell.Place;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JList;
+import javax.swing.JScrollBar;
+import javax.swing.JTabbedPane;
+import javax.swing.JTable;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tab reaches every control of every place and sheet, and no table keeps it. */
+@NeedsDisplay
+class TabIT {
+  private static final int MOST_TABS = 120;
+
+  @TempDir Path home;
+  private OpenWindow window;
+
+  @BeforeEach
+  void open() throws Exception {
+    window = OpenWindow.onSample(home);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  private static boolean isControl(Component c) {
+    boolean kind =
+        c instanceof AbstractButton
+            || c instanceof JComboBox<?>
+            || c instanceof JTable
+            || c instanceof JList<?>
+            || c instanceof JTabbedPane
+            || (c instanceof JTextComponent t && t.isEditable());
+    return kind
+        && c.isFocusable()
+        && c.isEnabled()
+        && c.isShowing()
+        && SwingUtilities.getAncestorOfClass(JComboBox.class, c) == null
+        && SwingUtilities.getAncestorOfClass(JTabbedPane.class, c) == null
+        && SwingUtilities.getAncestorOfClass(JScrollBar.class, c) == null;
+  }
+
+  private static void collect(Container in, List<Component> controls) {
+    for (Component c : in.getComponents()) {
+      if (isControl(c)) {
+        controls.add(c);
+      }
+      if (c instanceof Container inner) {
+        collect(inner, controls);
+      }
+    }
+  }
+
+  private void reachesAll(String where) throws Exception {
+    List<Component> controls =
+        OpenWindow.onEventThread(
+            () -> {
+              List<Component> all = new ArrayList<>();
+              collect(window.frame(), all);
+              return all;
+            });
+    assertThat(controls).as(where).hasSizeGreaterThan(5);
+    Set<Component> reached = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (int i = 0; i < MOST_TABS; i++) {
+      window.press(KeyEvent.VK_TAB);
+      window.settle();
+      OpenWindow.onEventThread(() -> reached.addAll(focusOwners()));
+    }
+    List<String> missed =
+        controls.stream().filter(c -> !reached.contains(c)).map(TabIT::say).toList();
+    assertThat(missed).as(where).isEmpty();
+  }
+
+  /** What has the cursor, and what it lies in: the editor of a box is the box. */
+  private List<Component> focusOwners() {
+    List<Component> owners = new ArrayList<>();
+    for (Component c = window.frame().getFocusOwner(); c != null; c = c.getParent()) {
+      owners.add(c);
+    }
+    return owners;
+  }
+
+  private static String say(Component c) {
+    String text = c instanceof AbstractButton b ? b.getText() : c.getName();
+    return c.getClass().getSimpleName() + " " + text;
+  }
+
+  @Test
+  void throughEveryPlace() throws Exception {
+    for (Place place : Place.values()) {
+      window.run(() -> window.presenter().go(place));
+      window.await(() -> window.place() == place);
+      reachesAll(place.words());
+    }
+  }
+
+  @Test
+  void throughTheSheetsOnesWritesOnMost() throws Exception {
+    window.run(() -> window.presenter().boats().newBoat());
+    window.await(() -> window.focused().startsWith("call"));
+    reachesAll("a new boat");
+    window.run(
+        () -> {
+          window.presenter().leave();
+          window.presenter().boats().change();
+        });
+    window.await(() -> window.focused().startsWith("facts"));
+    reachesAll("a boat's facts");
+    var visit = window.almanac().visits().get(0).id();
+    window.run(() -> window.presenter().open(new VisitSheet(window.presenter(), visit)));
+    window.await(() -> window.focused().startsWith("visit"));
+    reachesAll("a visit");
+  }
+}
