@@ -120,13 +120,15 @@ public final class CatchUpSheet extends FleetSheet {
           : outcome;
     }
     int ready = photos.accepted(round).size();
+    if (ready == 0) {
+      return "None could be sorted. Choose the visit of each, or leave it out.";
+    }
     return ready == all
-        ? "All are sorted, by the pauses between them. Look them through, then put them in."
-        : ready == 0
-            ? "None could be sorted. Choose the visit of each."
-            : ready
-                + " are sorted, by the pauses between them. Choose a visit for these, or leave"
-                + " them out.";
+        ? "All are sorted, by the pauses between them. Look them through below, then put them in"
+            + " with Ctrl+Enter."
+        : ready
+            + " are sorted, by the pauses between them; see below. Choose the visit of what is left"
+            + " here, or leave it out.";
   }
 
   private SheetState.Photos ofVisit(Round round, Visit visit) {
@@ -293,10 +295,13 @@ public final class CatchUpSheet extends FleetSheet {
 
   private void wentIn(List<PhotoService.Given> all, PhotoService.Added added) {
     doing = "";
-    all.stream()
-        .map(PhotoService.Given::file)
-        .filter(f -> !added.refused().containsKey(f))
-        .forEach(photos::leaveOut);
+    for (PhotoService.Given one : all) {
+      if (added.refused().containsKey(one.file())) {
+        photos.stays(one);
+      } else {
+        photos.leaveOut(one.file());
+      }
+    }
     refused = List.copyOf(added.refused().values());
     outcome =
         switch (added.added()) {

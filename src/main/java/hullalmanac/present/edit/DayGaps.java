@@ -21,7 +21,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -107,9 +106,8 @@ final class DayGaps {
       }
     }
     if (!whole.isEmpty()) {
-      blocks.add(
-          new SheetState.Form(
-              "whole", "Nothing is missing: " + String.join(", ", whole), List.of()));
+      blocks.add(new SheetState.Form("whole", "Nothing is missing", List.of()));
+      blocks.add(new SheetState.Words(String.join(", ", whole)));
     }
     return blocks;
   }
@@ -186,16 +184,15 @@ final class DayGaps {
     unbatched.forEach(
         (product, surfaces) ->
             words.add(
-                "No batch is written down of "
+                ForecastWords.surfaces(surfaces)
+                    + ": no batch of "
                     + lookups.product(product).name()
-                    + " on "
-                    + names(surfaces)
-                    + "."));
+                    + " is written down. Name the bottle in the visit."));
     if (!unseen.isEmpty()) {
       words.add(
-          "Nobody wrote down what water did before the old coat came off "
-              + names(unseen)
-              + ". If you looked, say so in the visit.");
+          ForecastWords.surfaces(unseen)
+              + ": the old coat came off, and nobody wrote down what water did before. If you"
+              + " looked, say so in the visit.");
     }
     return words;
   }
@@ -204,10 +201,6 @@ final class DayGaps {
     return day.equals(today)
         ? "Still planned for today. Open it to finish it, or to move it."
         : "Still planned, though its day is over. Open it to finish it, or to move it.";
-  }
-
-  private static String names(List<Surface> surfaces) {
-    return ForecastWords.surfaces(surfaces).toLowerCase(Locale.ENGLISH);
   }
 
   /** Names the row behind a field of a visit's form. */

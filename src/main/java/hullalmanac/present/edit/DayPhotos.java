@@ -48,6 +48,11 @@ final class DayPhotos {
     moved.remove(file);
   }
 
+  /** Leaves a photo where it was to go, though others have gone. */
+  void stays(PhotoService.Given photo) {
+    moved.put(photo.file(), new Goes(photo.to().visit(), photo.to().moment(), ""));
+  }
+
   /** Where each photo goes: as a person said, else as it is proposed. */
   Map<String, Goes> sorted(Round round) {
     List<PhotoService.Looked> photos = inOrder();
@@ -117,8 +122,7 @@ final class DayPhotos {
   }
 
   private static SheetState.PhotoCard card(Round round, PhotoService.Looked photo, Goes goes) {
-    String facts =
-        PhotoWords.when(photo.takenAt(), Optional.of(round.day())) + " · " + photo.name();
+    String facts = PhotoWords.when(photo.takenAt(), Optional.of(round.day()));
     List<SheetState.Field> fields = new ArrayList<>();
     fields.add(choice("visit", "Visit", places(round), place(round, goes)));
     if (goes.visit().isPresent()) {
@@ -127,6 +131,7 @@ final class DayPhotos {
     return new SheetState.PhotoCard(
         photo.file(),
         photo.file(),
+        photo.name(),
         goes.why().isEmpty() ? facts : facts + "\n" + sentence(goes.why()),
         fields,
         "Leave out");

@@ -18,7 +18,7 @@ final class PhotoFields {
 
   static List<FieldOf<Photo>> of(FieldMaker make, List<Surface> surfaces) {
     return List.of(
-        make.choice("moment", "Shows", Moment.class, Photo::moment), where(surfaces), caption());
+        caption(), where(surfaces), make.choice("moment", "Shows", Moment.class, Photo::moment));
   }
 
   private static FieldOf<Photo> caption() {

@@ -14,6 +14,7 @@ final class PhotoWords {
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
   private static final int MOST_TOLD = 3;
+  private static final int NAMED = 8;
 
   private PhotoWords() {}
 
@@ -26,6 +27,11 @@ final class PhotoWords {
                     ? CLOCK.format(t)
                     : DateWords.dated(t.toLocalDate()) + ", " + CLOCK.format(t))
         .orElse("time not known");
+  }
+
+  /** Enough of a name made from a content to find the file by. */
+  static String brief(String file) {
+    return file.substring(0, NAMED) + "…" + file.substring(file.indexOf('.'));
   }
 
   static String count(int photos) {

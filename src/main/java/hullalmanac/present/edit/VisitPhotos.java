@@ -94,6 +94,7 @@ final class VisitPhotos {
                     new SheetState.PhotoCard(
                         p.id().toString(),
                         p.file(),
+                        PhotoWords.brief(p.file()),
                         PhotoWords.when(p.takenAt(), now.map(Visit::day)),
                         rows.fields(fleet, p),
                         "Remove"))

@@ -88,11 +88,13 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
    * A photo.
    *
    * @param file whose picture is asked for with {@link Sheet#picture}
+   * @param name what its file is called, for where it cannot be shown
    * @param facts what is known of it, such as its time
    * @param fields what is written of it; their row is the card's id
    * @param remove words for taking it out
    */
-  public record PhotoCard(String id, String file, String facts, List<Field> fields, String remove) {
+  public record PhotoCard(
+      String id, String file, String name, String facts, List<Field> fields, String remove) {
     public PhotoCard {
       fields = List.copyOf(fields);
     }

@@ -5,6 +5,7 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.Labels;
+import java.awt.Insets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,22 +23,25 @@ final class PhotoCell extends Card {
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
 
   PhotoCell(String block, SheetState.PhotoCard card, Sheet sheet) {
-    super(new MigLayout("insets 10, fillx, wrap 1, gap 0 6", "[grow, fill]", ""));
+    super(new MigLayout("insets 10, fillx, wrap 2, gap 8 6", "[grow, fill][]", ""));
     this.card = card;
-    picture = new PictureBox(card.file(), sheet);
-    add(picture, "wmin 0");
-    add(facts, "wmin 0");
-    for (SheetState.Field field : card.fields()) {
+    picture = new PictureBox(card.file(), card.name(), sheet);
+    add(picture, "span 2, wmin 0");
+    add(facts, "span 2, wmin 0");
+    for (int i = 0; i < card.fields().size(); i++) {
+      SheetState.Field field = card.fields().get(i);
       FieldView view = FieldView.bare(new At(block, card.id(), field.id()), field, sheet);
       fields.put(field.id(), view);
-      add(view, "wmin 0");
+      boolean last = i == card.fields().size() - 1;
+      add(view, last ? "wmin 0" : "span 2, wmin 0");
     }
     JButton remove = new JButton(card.remove());
     remove.setName("remove " + card.id());
     remove.putClientProperty("JButton.buttonType", "borderless");
+    remove.setMargin(new Insets(2, 6, 2, 6));
     remove.getAccessibleContext().setAccessibleName(card.remove() + " " + card.facts());
     remove.addActionListener(e -> sheet.remove(block, card.id()));
-    add(remove, "hmin 32, growx 0, alignx right, pushy, aligny bottom");
+    add(remove, "hmin 32, aligny top");
   }
 
   /** Whether a card has the same fields, so that this cell can show it. */

@@ -13,7 +13,7 @@ final class PhotoGrid extends JPanel {
   private int columns = 5;
 
   PhotoGrid() {
-    super(new MigLayout(constraints(5), "[" + CARD + "!, fill]", "[top]"));
+    super(new MigLayout(constraints(5), "[80:" + CARD + ":" + CARD + ", fill]", "[top]"));
     setOpaque(false);
   }
 

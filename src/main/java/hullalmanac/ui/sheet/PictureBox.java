@@ -27,14 +27,17 @@ final class PictureBox extends JPanel {
   private static final int HEIGHT = 141;
 
   private final String file;
+  private final String name;
   private final transient Sheet sheet;
   private final JTextArea words = Labels.wrapped("", true);
   private transient BufferedImage image;
   private int asked;
 
-  PictureBox(String file, Sheet sheet) {
+  PictureBox(String file, String name, Sheet sheet) {
     super(new MigLayout("insets 8, fill", "[grow, fill]", "[grow, center]"));
     this.file = file;
+    this.name = name;
+    setToolTipText(name);
     this.sheet = sheet;
     setOpaque(false);
     // What is dropped on the words falls into what lies behind them.
@@ -76,7 +79,7 @@ final class PictureBox extends JPanel {
 
   private void arrived(Picture picture) {
     image = picture.pixels().map(PictureBox::image).orElse(null);
-    words.setText(image == null ? Labels.capital(picture.words()) : "");
+    words.setText(image == null ? name + "\n" + picture.words() : "");
     words.setVisible(image == null);
     revalidate();
     repaint();

@@ -40,6 +40,9 @@ public final class SheetPanel extends JPanel {
   private transient Optional<String> main = Optional.empty();
   private transient Optional<Runnable> first = Optional.empty();
 
+  /** Whether a sheet was opened and the cursor is still on its way into it. */
+  private boolean starting;
+
   /** A panel that shows no sheet yet. */
   public SheetPanel(Runnable leave) {
     super(new BorderLayout());
@@ -79,6 +82,7 @@ public final class SheetPanel extends JPanel {
       opened.onChange(this::render);
       scroll.getViewport().setViewPosition(new java.awt.Point(0, 0));
       first.ifPresent(Runnable::run);
+      starting = true;
     }
   }
 
@@ -94,7 +98,10 @@ public final class SheetPanel extends JPanel {
       shape = now;
       Standpoint before = Standpoint.of(scroll);
       build(state);
-      before.restore(scroll);
+      starting = starting && before.focused().isEmpty();
+      if (!before.restore(scroll) && (starting || before.focused().isPresent())) {
+        first.ifPresent(Runnable::run);
+      }
     }
     title.setText(state.title());
     facts.setText(state.facts());
@@ -169,7 +176,7 @@ public final class SheetPanel extends JPanel {
       if (some.open()) {
         first = first.or(() -> Optional.of(view::requestFocusInWindow));
       }
-      column.add(view, "wmin 0");
+      column.add(view, "wmin 0, gapbottom 8");
     } else if (block instanceof SheetState.Words words) {
       column.add(Labels.wrapped(words.text(), true), "wmin 100");
     }
@@ -199,8 +206,7 @@ public final class SheetPanel extends JPanel {
   }
 
   private JComponent buttons(SheetState.Buttons buttons) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 8 8", "", ""));
-    row.setOpaque(false);
+    ButtonRow row = new ButtonRow();
     for (SheetState.Button b : buttons.buttons()) {
       JButton button = new JButton(b.words());
       button.setName(b.id());

@@ -22,10 +22,16 @@ record Standpoint(Point at, Optional<String> focused) {
         Optional.ofNullable(inside ? owner.getName() : null));
   }
 
-  /** Goes back to it on the new page, as far as that has the same parts. */
-  void restore(JScrollPane scroll) {
+  /**
+   * Goes back to it on the new page, as far as that has the same parts.
+   *
+   * @return whether the cursor is where it was
+   */
+  boolean restore(JScrollPane scroll) {
     scroll.getViewport().setViewPosition(at);
-    focused.map(name -> named(scroll, name)).ifPresent(Component::requestFocusInWindow);
+    Optional<Component> same = focused.map(name -> named(scroll, name));
+    same.ifPresent(Component::requestFocusInWindow);
+    return same.isPresent();
   }
 
   private static Component named(Container in, String name) {

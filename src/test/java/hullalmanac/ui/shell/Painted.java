@@ -51,6 +51,18 @@ final class Painted {
     return faults;
   }
 
+  /** Whether a colour was painted anywhere. */
+  boolean has(Color colour) {
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        if (image.getRGB(x, y) == colour.getRGB()) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /** Sizes of text, in tenths of a point. */
   Set<Integer> textSizes() {
     return sizes;
@@ -123,11 +135,16 @@ final class Painted {
   }
 
   private boolean onImage(JComponent c) {
+    return !seen(c).isEmpty();
+  }
+
+  /** The part of a component that nothing it lies in cuts off. */
+  private Rectangle seen(JComponent c) {
     Rectangle seen = bounds(c);
     for (Container p = c.getParent(); p != null && p != root.getParent(); p = p.getParent()) {
       seen = seen.intersection(bounds(p));
     }
-    return !seen.isEmpty();
+    return seen;
   }
 
   private void inside(JComponent c) {
@@ -166,7 +183,8 @@ final class Painted {
   }
 
   private void contrast(JComponent c) {
-    if (!c.isEnabled()) {
+    // What is half scrolled away shows no ground to go by.
+    if (!c.isEnabled() || seen(c).height < c.getHeight()) {
       return;
     }
     Color ground = ground(c);

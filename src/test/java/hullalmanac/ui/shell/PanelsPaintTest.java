@@ -9,14 +9,17 @@ import hullalmanac.core.find.HitKind;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Visit;
+import hullalmanac.exchange.photo.DrawnPhotos;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.BoatSheet;
+import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
@@ -33,8 +36,10 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -55,12 +60,14 @@ import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Paints every place in both themes and three zooms, and looks at what was painted. */
 class PanelsPaintTest {
+  @TempDir static Path drawn;
   private static RecordService record;
   private static ShellPresenter presenter;
 
@@ -126,6 +133,7 @@ class PanelsPaintTest {
             new PartySheet(presenter, record.almanac().parties().get(0).id()),
             new ProductSheet(presenter, record.almanac().products().get(0).id()),
             new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
+            new CatchUpSheet(presenter),
             new BinSheet(presenter));
     for (Sheet sheet : sheets) {
       AtomicReference<Painted> painted = new AtomicReference<>();
@@ -199,6 +207,56 @@ class PanelsPaintTest {
         });
     assertThat(painted.get().faults()).isEmpty();
     assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsPhotosWholeFromTopToBottomAtTheSmallestWindowToo(boolean dark, float zoom)
+      throws Exception {
+    Sheet evening = evening();
+    Sheet visit = new VisitSheet(presenter, record.almanac().photos().get(0).visit().orElseThrow());
+    for (Sheet sheet : List.of(visit, evening)) {
+      for (int width : new int[] {1280, 760}) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              ShellPanel panel = new ShellPanel(presenter, () -> {});
+              presenter.open(sheet);
+              new Painted(panel, width, 800);
+              JComponent page = page(panel);
+              int inside = page.getWidth();
+              page.getParent().remove(page);
+              new Painted(page, inside, 9000);
+              painted.set(new Painted(page, inside, page.getPreferredSize().height));
+              presenter.leave();
+            });
+        assertThat(painted.get().faults())
+            .as(sheet.getClass().getSimpleName() + " at " + zoom + " in " + width)
+            .isEmpty();
+        assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+        assertThat(painted.get().has(new Color(0xDCE6E8))).as("the sky of a picture").isTrue();
+      }
+    }
+  }
+
+  /** A day of the sample with photos, one that cannot be shown and one that says no time. */
+  private static Sheet evening() throws Exception {
+    LocalDate day = LocalDate.of(2026, 4, 20);
+    CatchUpSheet sheet = new CatchUpSheet(presenter);
+    presenter.open(sheet);
+    sheet.enter(new At("day", "", "day"), day.toString());
+    List<String> files = new ArrayList<>();
+    for (int n = 0; n < 6; n++) {
+      byte[] jpeg = DrawnPhotos.jpeg(n, day.atTime(8, 0).plusMinutes(40L * n * n));
+      files.add(Files.write(drawn.resolve("p" + n + ".jpg"), jpeg).toString());
+    }
+    files.add(Files.write(drawn.resolve("no time.png"), DrawnPhotos.png(3)).toString());
+    files.add(
+        Files.write(drawn.resolve("far.heic"), DrawnPhotos.heic(day.atTime(17, 0))).toString());
+    sheet.add("photos", files);
+    presenter.leave();
+    return sheet;
   }
 
   @ParameterizedTest

@@ -3,9 +3,14 @@ package hullalmanac.ui.shots;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
+import hullalmanac.exchange.photo.DrawnPhotos;
+import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.EditService;
@@ -20,12 +25,19 @@ import java.awt.Container;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
+import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 
 /**
@@ -156,6 +168,69 @@ final class Screenshots {
     Thread.sleep(700);
     write(window, new File(folder, "product" + tail));
     SwingUtilities.invokeAndWait(presenter::leave);
+    photos(presenter, window, folder, tail, almanac);
+  }
+
+  /** A visit's photos, and a day's photos in the evening. */
+  private static void photos(
+      ShellPresenter presenter, MainWindow window, File folder, String tail, Almanac almanac)
+      throws Exception {
+    Photo photo = almanac.photos().get(0);
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.openBoat(photo.boat());
+          presenter.boats().openVisit(photo.visit().orElseThrow());
+        });
+    Thread.sleep(700);
+    SwingUtilities.invokeAndWait(() -> bringUp(window.frame().getContentPane(), "photos"));
+    Thread.sleep(1500);
+    write(window, new File(folder, "photos" + tail));
+    LocalDate day = LocalDate.of(2026, 4, 20);
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Sheet sheet = new CatchUpSheet(presenter);
+          presenter.open(sheet);
+          sheet.enter(new At("day", "", "day"), day.toString());
+          sheet.add("photos", drawn(day));
+        });
+    Thread.sleep(2500);
+    write(window, new File(folder, "catch-up" + tail));
+    SwingUtilities.invokeAndWait(() -> bringUp(window.frame().getContentPane(), "put"));
+    Thread.sleep(1500);
+    write(window, new File(folder, "missing" + tail));
+    SwingUtilities.invokeAndWait(presenter::leave);
+  }
+
+  /** Photos of a day's work, drawn here, in files of their own. */
+  private static List<String> drawn(LocalDate day) {
+    int[] minutes = {485, 487, 560, 563, 700, 702, 705, 810, 812, 960};
+    try {
+      Path folder = Files.createTempDirectory("drawn");
+      List<String> files = new ArrayList<>();
+      for (int n = 0; n < minutes.length; n++) {
+        Path file = folder.resolve("IMG_04" + (11 + n) + ".jpg");
+        Files.write(file, DrawnPhotos.jpeg(n, day.atStartOfDay().plusMinutes(minutes[n])));
+        files.add(file.toString());
+      }
+      Path far = folder.resolve("IMG_0430.heic");
+      files.add(Files.write(far, DrawnPhotos.heic(day.atTime(16, 2))).toString());
+      Path old = folder.resolve("IMG_0398.jpg");
+      files.add(Files.write(old, DrawnPhotos.jpeg(20, day.minusDays(1).atTime(9, 5))).toString());
+      return files;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Scrolls to what has a name. */
+  private static void bringUp(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      if (name.equals(c.getName()) && c.isShowing() && c instanceof JComponent part) {
+        part.scrollRectToVisible(new Rectangle(0, 0, part.getWidth(), part.getHeight() + 400));
+      } else if (c instanceof Container inner) {
+        bringUp(inner, name);
+      }
+    }
   }
 
   /** Scrolls to the picture of how a date came about. */

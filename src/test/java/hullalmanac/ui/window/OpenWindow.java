@@ -143,6 +143,16 @@ final class OpenWindow {
                 .orElse(null));
   }
 
+  /** Whether a text stands somewhere in the window. */
+  boolean says(String text) throws Exception {
+    return onEventThread(() -> all(window.frame(), true).contains(text));
+  }
+
+  /** Whether something of that name is seen. */
+  boolean shows(String name) throws Exception {
+    return onEventThread(() -> showing(name));
+  }
+
   private boolean showing(String name) {
     Component c = named(window.frame(), name);
     return c != null && c.isShowing();
