@@ -263,21 +263,21 @@ final class CoatsOfVisit {
   private void refuseYounger(Surface surface, LocalDate day) {
     new InService(almanac.coats())
         .of(surface.id()).stream()
-        .filter(c -> !traces.laid(c) && c.since().isAfter(day) && traces.ended(c))
-        .findFirst()
-        .ifPresent(
-            c ->
-                problems.add(
-                    new Problem(
-                        Kind.VISIT,
-                        visit.key(),
-                        "day",
-                        surface.words()
-                            + ": the coat that was there is of "
-                            + c.since()
-                            + ", after "
-                            + day,
-                        "Correct the day of the visit, or the day of the coat " + c.key())));
+            .filter(c -> !traces.laid(c) && c.since().isAfter(day) && traces.ended(c))
+            .findFirst()
+            .ifPresent(
+                c ->
+                    problems.add(
+                        new Problem(
+                            Kind.VISIT,
+                            visit.key(),
+                            "day",
+                            surface.words()
+                                + ": the coat that was there is of "
+                                + c.since()
+                                + ", after "
+                                + day,
+                            "Correct the day of the visit, or the day of the coat " + c.key())));
   }
 
   private List<Coat> serving(Surface surface, LocalDate day) {
