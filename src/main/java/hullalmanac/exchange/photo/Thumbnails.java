@@ -1,6 +1,7 @@
 package hullalmanac.exchange.photo;
 
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.report.Picture;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -54,6 +55,18 @@ public final class Thumbnails {
       }
     }
     return Optional.empty();
+  }
+
+  /** The same as plain values. */
+  public static Optional<Picture> picture(Path photo, int side) {
+    return of(photo, side)
+        .map(
+            small ->
+                new Picture(
+                    small.getWidth(),
+                    small.getHeight(),
+                    small.getRGB(
+                        0, 0, small.getWidth(), small.getHeight(), null, 0, small.getWidth())));
   }
 
   /** Every how-many-th pixel is enough. */
