@@ -34,7 +34,8 @@ record FileWindowMemory(Path file) {
               whole(p, "height"),
               Boolean.parseBoolean(p.getProperty("maximised")),
               Boolean.parseBoolean(p.getProperty("dark")),
-              Math.max(0.8f, Math.min(2f, Float.parseFloat(p.getProperty("zoom", "1"))))));
+              Math.max(0.8f, Math.min(2f, Float.parseFloat(p.getProperty("zoom", "1")))),
+              Boolean.parseBoolean(p.getProperty("wetHands"))));
     } catch (IOException | IllegalArgumentException e) {
       LOG.log(Level.INFO, "the window's place was not remembered", e);
       return Optional.empty();
@@ -55,6 +56,7 @@ record FileWindowMemory(Path file) {
     p.setProperty("maximised", String.valueOf(look.maximised()));
     p.setProperty("dark", String.valueOf(look.dark()));
     p.setProperty("zoom", String.valueOf(look.zoom()));
+    p.setProperty("wetHands", String.valueOf(look.wetHands()));
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
       try (Writer out = Files.newBufferedWriter(file)) {

@@ -106,6 +106,7 @@ final class WindowStart {
 
   private void show(Opened opened, Optional<WindowLook> look) {
     Theme.start(look.map(WindowLook::dark).orElse(false), look.map(WindowLook::zoom).orElse(1f));
+    Theme.wetHands(look.map(WindowLook::wetHands).orElse(false));
     ShellPresenter presenter =
         new ShellPresenter(
             FleetService.of(opened.record()), new EditService(opened.record()), opened.tasks());

@@ -3,7 +3,6 @@ package hullalmanac.present;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
@@ -13,7 +12,6 @@ import hullalmanac.core.record.Role;
 import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.Surface;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -85,21 +83,5 @@ public final class Lookups {
         .findFirst()
         .map(r -> parties.get(r.party()).name())
         .orElse("");
-  }
-
-  /**
-   * The first boat of a party: one that it has to do with today before one of old, one that it owns
-   * before others, one still looked after before others, and then by name.
-   */
-  public Optional<Boat> firstBoat(Id<Party> party) {
-    return roles.values().stream()
-        .flatMap(List::stream)
-        .filter(r -> r.party().equals(party))
-        .min(
-            Comparator.comparing((Role r) -> !r.holdsOn(today))
-                .thenComparing(r -> r.kind() != RoleKind.OWNS)
-                .thenComparing(r -> boats.get(r.boat()).status() != BoatStatus.ACTIVE)
-                .thenComparing(r -> boats.get(r.boat()).name(), String.CASE_INSENSITIVE_ORDER))
-        .map(r -> boats.get(r.boat()));
   }
 }

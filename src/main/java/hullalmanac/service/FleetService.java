@@ -50,7 +50,9 @@ public interface FleetService {
       public String status() {
         String copy =
             record.newestCopy().map(day -> "last good copy " + day).orElse("no copy needed yet");
-        return (record.readOnly() ? "Open to read only · " : "All changes saved · ") + copy;
+        String saved = record.saved().map(t -> String.format(" %tR", t)).orElse("");
+        return (record.readOnly() ? "Open to read only · " : "All changes saved" + saved + " · ")
+            + copy;
       }
     };
   }

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,7 @@ public final class RecordService implements AutoCloseable {
   private final Optional<RecordLock> lock;
   private final Instant since;
   private Almanac contents;
+  private Optional<LocalTime> saved = Optional.empty();
 
   /**
    * What a record is opened with.
@@ -171,10 +173,20 @@ public final class RecordService implements AutoCloseable {
    * @param what the act in words, for the change log
    */
   public void change(String what, Edit edit) {
-    database.change(what, surroundings.clock().instant(), surroundings.day(), edit);
+    database.change(what, now(), surroundings.day(), edit);
     if (contents != null) {
       contents = contents.with(edit);
     }
+  }
+
+  /** When something was last written, by the clock on the wall; absent when nothing was. */
+  public Optional<LocalTime> saved() {
+    return saved;
+  }
+
+  private Instant now() {
+    saved = Optional.of(LocalTime.now(surroundings.clock()));
+    return surroundings.clock().instant();
   }
 
   /** What undo would take back, in words. */
@@ -190,13 +202,13 @@ public final class RecordService implements AutoCloseable {
   /** Takes back the newest act; returns it in words, or nothing when there was none. */
   public Optional<String> undo() {
     contents = null;
-    return database.undo(surroundings.clock().instant(), surroundings.day()).map(Act::what);
+    return database.undo(now(), surroundings.day()).map(Act::what);
   }
 
   /** Does again what was undone last; returns it in words, or nothing when there was nothing. */
   public Optional<String> redo() {
     contents = null;
-    return database.redo(surroundings.clock().instant(), surroundings.day()).map(Act::what);
+    return database.redo(now(), surroundings.day()).map(Act::what);
   }
 
   /** What was changed of a row and of all that belongs to it, newest first. */
@@ -212,7 +224,7 @@ public final class RecordService implements AutoCloseable {
   /** Puts back what an act of the bin took out. */
   public void putBack(Act act) {
     contents = null;
-    database.putBack(act, surroundings.clock().instant(), surroundings.day());
+    database.putBack(act, now(), surroundings.day());
   }
 
   /** The copies of a record, newest first. */

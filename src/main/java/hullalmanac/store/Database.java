@@ -307,7 +307,7 @@ public final class Database implements AutoCloseable {
    */
   <R> R write(Deed deed, LocalDate day, Work<R> work) {
     try {
-      if (acts() > 0) {
+      if (holdsSomething()) {
         new Copies(folder).ofDay(connection, day);
       }
       connection.setAutoCommit(false);
@@ -324,6 +324,16 @@ public final class Database implements AutoCloseable {
     } catch (SQLException e) {
       throw Failures.of(file, e);
     }
+  }
+
+  private boolean holdsSomething() {
+    return read(
+        tx ->
+            tx.list(
+                        "SELECT count(*) AS n FROM (SELECT id FROM business UNION ALL SELECT id FROM act)",
+                        row -> row.whole("n"))
+                    .get(0)
+                > 0);
   }
 
   /** An act that is about to happen. */

@@ -17,7 +17,6 @@ import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Tone;
 import hullalmanac.core.record.Water;
-import hullalmanac.core.work.Change;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
@@ -93,16 +92,7 @@ public final class BoatSheet extends FleetSheet {
       Function<Fleet, List<T>> rows,
       Function<T, String> label,
       Function<Fleet, List<FieldOf<T>>> fields) {
-    return new Rows<>(
-        new Rows.Block<>(
-            id,
-            heading,
-            rows,
-            r -> r.id().toString(),
-            label,
-            fields,
-            (almanac, row) -> Change.checked(almanac, Edit.put(row))),
-        desk);
+    return new Rows<>(Rows.Block.plain(id, heading, rows, label, fields), desk);
   }
 
   private Optional<Boat> one(Fleet fleet) {

@@ -37,7 +37,8 @@ public record FieldOf<T>(
   Said say(T row, String typed) {
     Entry<T> entry = enter.apply(row, typed);
     if (entry instanceof Entry.Refused<T> refused) {
-      return new Said(refused.sentence(), true);
+      String sentence = refused.sentence();
+      return new Said(sentence.endsWith(".") ? sentence : sentence + ".", true);
     }
     return entry instanceof Entry.Read<T> read && !read.echo().equals(typed.strip())
         ? new Said(read.echo(), false)

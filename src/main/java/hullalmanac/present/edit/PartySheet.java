@@ -1,16 +1,15 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Party;
-import hullalmanac.core.work.Change;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,20 +17,27 @@ import java.util.Optional;
 public final class PartySheet extends FleetSheet {
   private final Id<Party> party;
   private final Rows<Party> facts;
+  private final boolean inPlace;
 
   public PartySheet(Desk desk, Id<Party> party) {
+    this(desk, party, false);
+  }
+
+  /**
+   * @param inPlace whether it stands in its place in the window, so that there is nothing to leave
+   */
+  public PartySheet(Desk desk, Id<Party> party, boolean inPlace) {
     super(desk);
+    this.inPlace = inPlace;
     this.party = party;
     facts =
         new Rows<>(
-            new Rows.Block<>(
+            Rows.Block.plain(
                 "facts",
                 "",
                 f -> one(f).stream().toList(),
-                p -> p.id().toString(),
                 Party::name,
-                f -> PartyFields.of(new FieldMaker(f.almanac().business(), f.asOf())),
-                (almanac, row) -> Change.checked(almanac, Edit.put(row))),
+                f -> PartyFields.of(new FieldMaker(f.almanac().business(), f.asOf()))),
             desk);
   }
 
@@ -75,12 +81,18 @@ public final class PartySheet extends FleetSheet {
                 List.of("Boat", "Does what", "From", "Until"),
                 boats,
                 "They have to do with no boat yet."),
-            new SheetState.Buttons(
-                List.of(
-                    new SheetState.Button("done", "Done", true),
-                    new SheetState.Button("changes", "What changed", false),
-                    new SheetState.Button("remove", "Remove", false)))),
+            new SheetState.Buttons(buttons())),
         Optional.empty());
+  }
+
+  private List<SheetState.Button> buttons() {
+    List<SheetState.Button> buttons = new ArrayList<>();
+    if (!inPlace) {
+      buttons.add(new SheetState.Button("done", "Done", true));
+    }
+    buttons.add(new SheetState.Button("changes", "What changed", false));
+    buttons.add(new SheetState.Button("remove", "Remove", false));
+    return buttons;
   }
 
   @Override

@@ -3,6 +3,7 @@ package hullalmanac.present.edit;
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Row;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
@@ -44,7 +45,24 @@ final class Rows<T> {
       Function<T, String> key,
       Function<T, String> label,
       Function<Fleet, List<FieldOf<T>>> fields,
-      BiFunction<Almanac, T, Change> change) {}
+      BiFunction<Almanac, T, Change> change) {
+    /** Rows of the record that are written as they are. */
+    static <R extends Record & Row> Block<R> plain(
+        String id,
+        String heading,
+        Function<Fleet, List<R>> rows,
+        Function<R, String> label,
+        Function<Fleet, List<FieldOf<R>>> fields) {
+      return new Block<>(
+          id,
+          heading,
+          rows,
+          r -> r.id().toString(),
+          label,
+          fields,
+          (almanac, row) -> Change.checked(almanac, Edit.put(row)));
+    }
+  }
 
   Rows(Block<T> block, Desk desk) {
     this.block = block;

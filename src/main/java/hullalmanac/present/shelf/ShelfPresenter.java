@@ -1,8 +1,11 @@
 package hullalmanac.present.shelf;
 
 import hullalmanac.core.life.ProductLives;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
+import hullalmanac.present.Desk;
+import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.shelf.ShelfState.Item;
 import hullalmanac.present.words.MonthWords;
 import hullalmanac.service.Fleet;
@@ -19,9 +22,31 @@ import java.util.stream.Collectors;
 public final class ShelfPresenter {
   private static final Item NOTHING = new Item(Optional.empty(), "nothing beside it", "", "");
 
+  private final Desk desk;
   private Consumer<ShelfState> view = s -> {};
   private ShelfState state = ShelfState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
+
+  public ShelfPresenter(Desk desk) {
+    this.desk = desk;
+  }
+
+  /** Changes what is known of the product chosen. */
+  public void change() {
+    state.chosen().ifPresent(product -> desk.open(new ProductSheet(desk, product)));
+  }
+
+  /** Puts a new product on the shelf, to be described. */
+  public void add() {
+    Id<Product> id = desk.ids().next();
+    desk.edit(
+        "a product put on the shelf",
+        almanac -> Edit.put(ProductSheet.unknown(id, almanac)),
+        () -> {
+          choose(id);
+          desk.open(new ProductSheet(desk, id));
+        });
+  }
 
   /** Tells who shows the state; called at once and after each change. */
   public void onChange(Consumer<ShelfState> view) {
@@ -34,7 +59,14 @@ public final class ShelfPresenter {
     this.fleet = Optional.of(fleet);
     List<Item> list = list(fleet);
     Optional<Id<Product>> first = list.stream().findFirst().flatMap(Item::product);
-    publish(list, state.chosen().or(() -> first), state.beside());
+    publish(
+        list,
+        state.chosen().filter(p -> on(list, p)).or(() -> first),
+        state.beside().filter(p -> on(list, p)));
+  }
+
+  private static boolean on(List<Item> list, Id<Product> product) {
+    return list.stream().anyMatch(i -> i.product().equals(Optional.of(product)));
   }
 
   /** Shows a product's page. */

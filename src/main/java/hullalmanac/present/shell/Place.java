@@ -4,6 +4,7 @@ package hullalmanac.present.shell;
 public enum Place {
   AHEAD("Ahead", 1),
   BOATS("Boats", 2),
+  PEOPLE("People", 3),
   SHELF("Shelf", 5);
 
   private final String words;

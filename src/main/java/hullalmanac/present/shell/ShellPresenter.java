@@ -14,9 +14,9 @@ import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
-import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.owner.OwnerPresenter;
+import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
@@ -37,7 +37,8 @@ public final class ShellPresenter implements Desk {
   private final TaskRunner tasks;
   private final AheadPresenter ahead;
   private final BoatsPresenter boats;
-  private final ShelfPresenter shelf = new ShelfPresenter();
+  private final PeoplePresenter people = new PeoplePresenter(this);
+  private final ShelfPresenter shelf = new ShelfPresenter(this);
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final OwnerPresenter owner;
@@ -64,6 +65,10 @@ public final class ShellPresenter implements Desk {
 
   public AheadPresenter ahead() {
     return ahead;
+  }
+
+  public PeoplePresenter people() {
+    return people;
   }
 
   public ShelfPresenter shelf() {
@@ -232,6 +237,7 @@ public final class ShellPresenter implements Desk {
     fleet = Optional.of(after);
     ahead.show(after);
     boats.show(after);
+    people.show(after);
     shelf.show(after);
     find.show(after);
     owner.show(after);
@@ -290,7 +296,8 @@ public final class ShellPresenter implements Desk {
     } else if (target instanceof Target.OnBoat found) {
       openBoat(found.boat());
     } else if (target instanceof Target.ToParty found) {
-      open(new PartySheet(this, found.party()));
+      people.choose(found.party());
+      go(Place.PEOPLE);
     } else if (target instanceof Target.ToHarbour found) {
       ahead.chooseHarbour(found.harbour());
       go(Place.AHEAD);

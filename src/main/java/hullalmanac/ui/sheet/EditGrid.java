@@ -9,6 +9,8 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.Arrays;
 import java.util.List;
 import javax.swing.DefaultCellEditor;
@@ -58,6 +60,15 @@ final class EditGrid extends JTable {
     keys();
     getSelectionModel().addListSelectionListener(e -> tell());
     getColumnModel().getSelectionModel().addListSelectionListener(e -> tell());
+    addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            if (!onCell() && getRowCount() > 0) {
+              changeSelection(0, 0, false, false);
+            }
+          }
+        });
     fit();
   }
 
@@ -131,6 +142,10 @@ final class EditGrid extends JTable {
       JTextField field = (JTextField) getComponent();
       field.setBorder(javax.swing.BorderFactory.createEmptyBorder(0, 4, 0, 4));
       field.getAccessibleContext().setAccessibleName("Cell");
+      Act.on(field, "ENTER", () -> goDown(1));
+      Act.on(field, "DOWN", () -> goDown(1));
+      Act.on(field, "shift ENTER", () -> goDown(-1));
+      Act.on(field, "UP", () -> goDown(-1));
       field
           .getDocument()
           .addDocumentListener(
@@ -172,6 +187,16 @@ final class EditGrid extends JTable {
     Act.within(this, "ctrl C", this::copyText);
     Act.within(this, "DELETE", this::clearOrRemove);
     Act.within(this, "ctrl DELETE", this::removeRow);
+  }
+
+  /** Takes what is being written and goes to the cell so many rows below, if there is one. */
+  private void goDown(int rows) {
+    int row = getEditingRow();
+    int column = getEditingColumn();
+    take();
+    int next = Math.max(0, Math.min(getRowCount() - 1, row + rows));
+    requestFocusInWindow();
+    changeSelection(next, column, false, false);
   }
 
   private void leave() {

@@ -44,7 +44,7 @@ final class FieldView extends JPanel {
     JLabel label = Labels.quiet(field.label());
     label.setLabelFor(input);
     add(label);
-    add(input, "hmin 32");
+    add(input, "hmin 32, wmin 60");
     add(said, "wmin 60");
     said.setVisible(false);
   }

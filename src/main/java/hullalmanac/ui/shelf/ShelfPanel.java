@@ -11,6 +11,7 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -79,11 +80,20 @@ public final class ShelfPanel extends JPanel {
   private JPanel right() {
     JPanel right = new JPanel(new BorderLayout());
     JPanel head = new JPanel(new MigLayout("insets 16 24 0 24, fillx", "[grow][]8[]", ""));
-    head.add(Labels.quiet("Beside it"), "skip 1");
+    head.add(button("Change", presenter::change), "split 2, hmin 32");
+    head.add(button("New product", presenter::add), "hmin 32");
+    head.add(Labels.quiet("Beside it"));
     head.add(beside, "hmin 32, wmax 240");
     right.add(head, BorderLayout.NORTH);
     right.add(page);
     return right;
+  }
+
+  private static JButton button(String words, Runnable act) {
+    JButton button = new JButton(words);
+    button.setName(words);
+    button.addActionListener(e -> act.run());
+    return button;
   }
 
   private void render(ShelfState state) {

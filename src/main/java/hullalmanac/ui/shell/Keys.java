@@ -51,6 +51,7 @@ final class Keys {
     key(KeyEvent.VK_SUBTRACT, menu, () -> Theme.zoom(-1));
     key(KeyEvent.VK_0, menu, () -> Theme.zoom(0));
     key(KeyEvent.VK_D, menu | InputEvent.SHIFT_DOWN_MASK, toggleDark);
+    key(KeyEvent.VK_W, menu | InputEvent.SHIFT_DOWN_MASK, () -> Theme.wetHands(!Theme.wetHands()));
   }
 
   private void key(int code, int modifiers, Runnable act) {

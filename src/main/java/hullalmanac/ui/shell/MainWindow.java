@@ -16,13 +16,17 @@ import java.awt.event.WindowEvent;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
+import javax.swing.Timer;
 import javax.swing.WindowConstants;
 
 /** The one window: rail, places, status line. To be made on the event thread. */
 public final class MainWindow {
+  private static final int A_MINUTE = 60_000;
+
   private final JFrame frame = new JFrame("Hull Almanac");
   private final ShellPresenter presenter;
   private final ShellPanel content;
+  private final Timer clock;
   private WindowLook left;
 
   /**
@@ -34,6 +38,7 @@ public final class MainWindow {
   public MainWindow(
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
+    this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
     frame.setGlassPane(new FindPanel(presenter.find(), content::takeFocus));
@@ -48,8 +53,14 @@ public final class MainWindow {
           }
 
           @Override
+          public void windowActivated(WindowEvent e) {
+            presenter.lookAtTheClock();
+          }
+
+          @Override
           public void windowClosed(WindowEvent e) {
             presenter.owner().leave();
+            clock.stop();
             closed.accept(left);
           }
         });
@@ -57,6 +68,7 @@ public final class MainWindow {
     new Keys(frame.getRootPane(), presenter, this::find, this::toggleDark).bind();
     place(look);
     left = look();
+    clock.start();
   }
 
   /** Shows the window and has the record read. */
@@ -129,6 +141,13 @@ public final class MainWindow {
     boolean maximised = (frame.getExtendedState() & JFrame.MAXIMIZED_BOTH) == JFrame.MAXIMIZED_BOTH;
     Rectangle bounds = maximised ? centred() : frame.getBounds();
     return new WindowLook(
-        bounds.x, bounds.y, bounds.width, bounds.height, maximised, Theme.isDark(), Theme.zoom());
+        bounds.x,
+        bounds.y,
+        bounds.width,
+        bounds.height,
+        maximised,
+        Theme.isDark(),
+        Theme.zoom(),
+        Theme.wetHands());
   }
 }

@@ -5,6 +5,7 @@ import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
+import hullalmanac.ui.people.PeoplePanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
 import java.awt.BorderLayout;
@@ -35,6 +36,7 @@ final class ShellPanel extends JPanel {
     boats = new BoatsPanel(presenter.boats());
     place(Place.AHEAD, new AheadPanel(presenter.ahead()));
     place(Place.BOATS, boats);
+    place(Place.PEOPLE, new PeoplePanel(presenter.people()));
     place(Place.SHELF, new ShelfPanel(presenter.shelf()));
     add(rail, BorderLayout.WEST);
     add(places);

@@ -21,7 +21,7 @@ final class StatusLine extends JPanel {
   private final JButton redo = new JButton("Redo");
 
   StatusLine(ShellPresenter presenter, Runnable toggleDark) {
-    super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][][]", "[center]"));
+    super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][][][]", "[center]"));
     text.setName("status");
     JButton finding = new JButton("Find");
     finding.setName("find in the record");
@@ -33,10 +33,13 @@ final class StatusLine extends JPanel {
     dark.putClientProperty("JButton.buttonType", "borderless");
     dark.setToolTipText("Ctrl+Shift+D. Ctrl and +, − or 0 change the size of everything.");
     dark.addActionListener(e -> toggleDark.run());
+    JButton wet = new JButton("Wet hands");
+    wet.setToolTipText("Ctrl+Shift+W makes all that one touches large, or as it was.");
     add(text, "growx, wmin 0");
     add(button(undo, presenter::undo), "hmin 28");
     add(button(redo, presenter::redo), "hmin 28");
     add(finding, "hmin 28");
+    add(button(wet, () -> Theme.wetHands(!Theme.wetHands())), "hmin 28");
     add(dark, "hmin 28");
     line();
   }

@@ -13,6 +13,7 @@ import java.awt.Font;
 import java.util.List;
 import javax.swing.Icon;
 import javax.swing.UIManager;
+import javax.swing.plaf.InsetsUIResource;
 
 /**
  * Light or dark, and how large. Colours are in the properties files beside the icons, none in code
@@ -42,7 +43,10 @@ public final class Theme {
           new Color(0xE69F00),
           new Color(0x8CCBF2));
 
+  private static final int WET_TARGET = 48;
+
   private static boolean dark;
+  private static boolean wet;
 
   private Theme() {}
 
@@ -54,6 +58,7 @@ public final class Theme {
     UIScale.setSupportedZoomFactors(ZOOMS);
     UIScale.setZoomFactor(zoom);
     HiDPIUtils.installHiDPIRepaintManager();
+    enlarge();
     set(startDark);
   }
 
@@ -88,6 +93,27 @@ public final class Theme {
     if (changed) {
       FlatLaf.updateUI();
     }
+  }
+
+  /** Whether what one touches is made large for wet hands. */
+  public static boolean wetHands() {
+    return wet;
+  }
+
+  /** Makes all that one touches at least 48 px high, or as it was. */
+  public static void wetHands(boolean now) {
+    wet = now;
+    enlarge();
+    FlatLaf.updateUI();
+  }
+
+  /** Heights follow from what lies around a text; nothing put here means the theme's own. */
+  private static void enlarge() {
+    UIManager.put("Table.rowHeight", wet ? WET_TARGET : null);
+    UIManager.put("Button.minimumHeight", wet ? WET_TARGET : null);
+    UIManager.put("TextField.margin", wet ? new InsetsUIResource(14, 10, 14, 10) : null);
+    UIManager.put("ComboBox.padding", wet ? new InsetsUIResource(14, 8, 14, 8) : null);
+    UIManager.put("Button.margin", wet ? new InsetsUIResource(14, 16, 14, 16) : null);
   }
 
   /** A colour of the program's own, by its name in the properties files. */

@@ -4,17 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Finding;
+import hullalmanac.core.record.Hazard;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Party;
+import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.fixture.Bench;
+import hullalmanac.present.people.PeopleState;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
@@ -23,6 +27,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -324,6 +329,46 @@ class DayTest {
     assertThat(table.rows().get(0))
         .startsWith("1 May 2026, 09:00", "Siskin, Year built", "boat")
         .endsWith("built 1999");
+  }
+
+  @Test
+  void aProductIsPutOnTheShelfDescribedAndUsed() {
+    bench.presenter().shelf().add();
+    bench.write("product", "name", "polymer sealant K");
+    bench.write("product", "kind", "polymer sealant");
+    bench.write("product", "labelMonths", "7,5");
+    bench.write("product", "hazards", "silicone, sol");
+    bench.write("product", "handling.cureHours", "12");
+    bench.sheet().press("add bottle");
+    bench.write("bottles", 0, "batch", "K-17");
+    Product product =
+        bench.almanac().products().stream()
+            .filter(p -> p.name().equals("polymer sealant K"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(product.labelMonths()).contains(7.5);
+    assertThat(product.hazards()).containsExactly(Hazard.SOLVENT, Hazard.SILICONE);
+    assertThat(product.handling().cureHours()).contains(12);
+    assertThat(bench.almanac().bottles())
+        .filteredOn(b -> b.product().equals(product.id()))
+        .extracting(Bottle::batch)
+        .containsExactly("K-17");
+    bench.sheet().press("remove");
+    assertThat(bench.almanac().products()).doesNotContain(product);
+  }
+
+  @Test
+  void aPersonIsAddedAndNamedWhereOneStands() {
+    bench.presenter().people().add();
+    AtomicReference<PeopleState> people = new AtomicReference<>();
+    bench.presenter().people().onChange(people::set);
+    people.get().sheet().orElseThrow().enter(new At("facts", "", "name"), "Ida Brook");
+    assertThat(people.get().list())
+        .filteredOn(i -> people.get().chosen().equals(Optional.of(i.party())))
+        .extracting(PeopleState.Item::name)
+        .containsExactly("Ida Brook");
+    bench.presenter().people().find("ida");
+    assertThat(people.get().found()).isEqualTo("1 person or firm");
   }
 
   @Test

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
+import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
+import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.words.MonthWords;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -16,7 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Shelf on the sample record. */
 class ShelfPresenterTest {
   private final AtomicReference<ShelfState> state = new AtomicReference<>();
-  private final ShelfPresenter presenter = new ShelfPresenter();
+  private final ShelfPresenter presenter =
+      new ShellPresenter(OpenSample.service(), OpenSample.edits(), new InlineTaskRunner()).shelf();
 
   @BeforeEach
   void open() {

@@ -14,6 +14,7 @@ import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
 import hullalmanac.present.ahead.AheadState;
 import hullalmanac.present.boats.BoatsState;
+import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.find.FindState;
 import hullalmanac.present.shelf.ShelfState;
 import hullalmanac.service.FleetService;
@@ -99,23 +100,28 @@ class ShellFindTest {
     take("polished corncrake", HitKind.PHOTO);
     assertThat(boatShown()).isEqualTo("Corncrake");
     take("rain noon", HitKind.VISIT);
+    assertThat(SHELL.get().sheet()).get().isInstanceOf(VisitSheet.class);
+    presenter.back();
     assertThat(boatShown()).isNotEqualTo("Corncrake");
     presenter.back();
     assertThat(boatShown()).isEqualTo("Corncrake");
   }
 
   @Test
-  void opensTheFirstBoatOfAnOwner() {
+  void opensWhatIsKnownOfAPerson() {
     take("vane", HitKind.OWNER);
-    assertThat(boatShown()).isEqualTo("Bittern");
-    take("555 0122", HitKind.OWNER);
-    assertThat(boatShown()).isEqualTo("Merganser");
+    assertThat(person()).isEqualTo("Cora Vane");
+    take("noa", HitKind.PERSON);
+    assertThat(person()).startsWith("Noa");
   }
 
-  @Test
-  void goesToTheBoatsForAPersonWithoutOne() {
-    take("noa", HitKind.PERSON);
-    assertThat(SHELL.get().place()).isEqualTo(Place.BOATS);
+  private String person() {
+    AtomicReference<String> title = new AtomicReference<>();
+    assertThat(SHELL.get().place()).isEqualTo(Place.PEOPLE);
+    presenter
+        .people()
+        .onChange(p -> p.sheet().orElseThrow().onChange(state -> title.set(state.title())));
+    return title.get();
   }
 
   @Test

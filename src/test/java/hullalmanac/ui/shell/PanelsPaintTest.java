@@ -15,6 +15,7 @@ import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.ChangesSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PartySheet;
+import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
@@ -25,6 +26,7 @@ import hullalmanac.service.RecordService;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
 import hullalmanac.ui.owner.OwnerPanel;
+import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
@@ -42,10 +44,13 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JTable;
+import javax.swing.JTextField;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
@@ -120,6 +125,7 @@ class PanelsPaintTest {
             new BoatSheet(presenter, boat.id()),
             new VisitSheet(presenter, visit.id()),
             new PartySheet(presenter, record.almanac().parties().get(0).id()),
+            new ProductSheet(presenter, record.almanac().products().get(0).id()),
             new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
             new BinSheet(presenter));
     for (Sheet sheet : sheets) {
@@ -136,6 +142,43 @@ class PanelsPaintTest {
           .as(sheet.getClass().getSimpleName() + " at " + zoom)
           .isEmpty();
       assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */
+  @Test
+  void makesAllThatOneTouchesLargeForWetHands() throws Exception {
+    Visit visit = record.almanac().visits().get(0);
+    AtomicReference<Painted> painted = new AtomicReference<>();
+    List<Integer> heights = new ArrayList<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          Theme.wetHands(true);
+          SheetPanel panel = new SheetPanel(() -> {});
+          VisitSheet sheet = new VisitSheet(presenter, visit.id());
+          presenter.open(sheet);
+          panel.open(sheet);
+          painted.set(new Painted(panel, 1280, 1600));
+          heights(panel, heights);
+          presenter.leave();
+          Theme.wetHands(false);
+        });
+    assertThat(painted.get().faults()).isEmpty();
+    assertThat(heights).hasSizeGreaterThan(5).allMatch(h -> h >= 48);
+  }
+
+  private static void heights(Container in, List<Integer> heights) {
+    for (Component c : in.getComponents()) {
+      if (c instanceof JButton || c instanceof JTextField || c instanceof JComboBox<?>) {
+        if (c.getHeight() > 0) {
+          heights.add(c.getHeight());
+        }
+      } else if (c instanceof JTable table && table.isFocusable()) {
+        heights.add(table.getRowHeight());
+      } else if (c instanceof Container inner) {
+        heights(inner, heights);
+      }
     }
   }
 

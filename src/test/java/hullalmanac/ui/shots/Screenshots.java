@@ -144,6 +144,21 @@ final class Screenshots {
         });
     Thread.sleep(700);
     write(window, new File(folder, "visit" + tail));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.leave();
+          presenter.go(Place.PEOPLE);
+        });
+    Thread.sleep(700);
+    write(window, new File(folder, "people" + tail));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.shelf().choose(product(almanac, "coating-c"));
+          presenter.go(Place.SHELF);
+          presenter.shelf().change();
+        });
+    Thread.sleep(700);
+    write(window, new File(folder, "product" + tail));
     SwingUtilities.invokeAndWait(presenter::leave);
   }
 

@@ -122,13 +122,13 @@ class WindowIT {
   @Test
   void opensWhatItFindsFromAnywhereAndGivesTheFocusBack() throws Exception {
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_F);
-    await(() -> "find".equals(focused()));
+    await(() -> "find boats".equals(focused()));
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
     await(() -> "find anything".equals(focused()));
     type("zzzz");
     await(() -> texts().contains("begins with “zzzz”"));
     press(KeyEvent.VK_ESCAPE);
-    await(() -> "find".equals(focused()));
+    await(() -> "find boats".equals(focused()));
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_1);
     await(() -> place() == Place.AHEAD);
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);

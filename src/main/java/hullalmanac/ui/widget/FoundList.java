@@ -1,0 +1,132 @@
+package hullalmanac.ui.widget;
+
+import hullalmanac.ui.theme.Theme;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.ListSelectionModel;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/** The left side of a place: what is looked for, and the list of what was found. */
+public final class FoundList<T> extends JPanel {
+  private static final long serialVersionUID = 1L;
+
+  private final JTextField find = new JTextField();
+  private final JLabel found = Labels.quiet("");
+  private final DefaultListModel<T> items = new DefaultListModel<>();
+  private final JList<T> list = new JList<>(items);
+  private transient Runnable chosen = () -> {};
+  private boolean updating;
+
+  /**
+   * @param name of the list
+   * @param find what stands in the field while nothing is looked for
+   * @param add what the button says that adds one
+   */
+  public record Words(String name, String find, String add) {}
+
+  /**
+   * What one does with it.
+   *
+   * @param find looks for a text
+   * @param choose chooses an item
+   * @param add adds one
+   */
+  public record Acts<T>(Consumer<String> find, Consumer<T> choose, Runnable add) {}
+
+  public FoundList(Words words, ItemCell.Lines<T> lines, Acts<T> acts) {
+    super(new MigLayout("insets 16 12 8 12, fill, wrap 1", "[grow, fill]", "[][][][grow, fill]"));
+    field(words, acts);
+    JButton add = new JButton(words.add());
+    add.setName(words.add());
+    add.addActionListener(e -> acts.add().run());
+    list.setName(words.name());
+    list.getAccessibleContext().setAccessibleName(Labels.capital(words.name()));
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setCellRenderer(new ItemCell<>(lines));
+    list.addListSelectionListener(
+        e -> {
+          if (!updating && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
+            chosen.run();
+            acts.choose().accept(list.getSelectedValue());
+          }
+        });
+    JScrollPane scroll =
+        new JScrollPane(
+            list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(null);
+    add(find, "hmin 32");
+    add(add, "hmin 32");
+    add(found);
+    add(scroll, "wmin 0");
+    setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
+  }
+
+  private void field(Words words, Acts<T> acts) {
+    find.setName("find " + words.name());
+    find.putClientProperty("JTextField.placeholderText", words.find());
+    find.putClientProperty("JTextField.showClearButton", true);
+    find.getAccessibleContext().setAccessibleName(words.find());
+    Act.on(find, "ESCAPE", () -> find.setText(""));
+    Act.on(find, "DOWN", list::requestFocusInWindow);
+    find.getDocument()
+        .addDocumentListener(
+            new DocumentListener() {
+              @Override
+              public void insertUpdate(DocumentEvent e) {
+                changedUpdate(e);
+              }
+
+              @Override
+              public void removeUpdate(DocumentEvent e) {
+                changedUpdate(e);
+              }
+
+              @Override
+              public void changedUpdate(DocumentEvent e) {
+                acts.find().accept(find.getText());
+              }
+            });
+  }
+
+  /** Tells who wants to know that one was chosen. */
+  public void onChosen(Runnable act) {
+    chosen = act;
+  }
+
+  /** Puts the cursor where one types what to find. */
+  public void startFinding() {
+    find.requestFocusInWindow();
+    find.selectAll();
+  }
+
+  /**
+   * Shows what was found.
+   *
+   * @param words how many, in words
+   * @param isChosen tells the one that is chosen
+   */
+  public void show(List<T> now, String words, Predicate<T> isChosen) {
+    updating = true;
+    found.setText(words);
+    items.clear();
+    now.forEach(items::addElement);
+    for (int i = 0; i < items.size(); i++) {
+      if (isChosen.test(items.get(i))) {
+        list.setSelectedIndex(i);
+        list.ensureIndexIsVisible(i);
+      }
+    }
+    updating = false;
+  }
+}

@@ -1,0 +1,123 @@
+package hullalmanac.present.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Act;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Made;
+import hullalmanac.core.record.With;
+import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.present.ahead.AheadState;
+import hullalmanac.service.EditService;
+import hullalmanac.service.FleetService;
+import hullalmanac.service.RecordService;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A window that stays open over midnight, sleeps with the laptop, and has its clock set back. */
+class ClockTest {
+  @TempDir Path folder;
+  private final Wall wall = new Wall();
+  private final AtomicReference<AheadState> ahead = new AtomicReference<>();
+  private RecordService record;
+  private ShellPresenter presenter;
+
+  /** A clock that is set by hand. */
+  private static final class Wall extends Clock {
+    private Instant now = Instant.parse("2026-05-01T23:58:00Z");
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      return this;
+    }
+
+    @Override
+    public Instant instant() {
+      return now;
+    }
+  }
+
+  @BeforeEach
+  void open() {
+    RecordService.Surroundings surroundings =
+        new RecordService.Surroundings(wall, new Random(3)::nextLong, "desk", 1);
+    RecordService.create(folder, surroundings);
+    record = RecordService.open(folder, surroundings);
+    record.change("a boat", Edit.all(new Made(48.4).almanac()));
+    presenter =
+        new ShellPresenter(
+            FleetService.of(record), new EditService(record), new InlineTaskRunner());
+    presenter.ahead().onChange(ahead::set);
+    presenter.load();
+  }
+
+  @AfterEach
+  void close() {
+    record.close();
+  }
+
+  @Test
+  void anotherDayBeginsAtMidnightAndAfterSleep() {
+    assertThat(ahead.get().heading()).isEqualTo("Friday, 1 May 2026");
+    wall.now = Instant.parse("2026-05-01T23:59:30Z");
+    presenter.lookAtTheClock();
+    assertThat(ahead.get().heading()).isEqualTo("Friday, 1 May 2026");
+    wall.now = Instant.parse("2026-05-02T00:00:10Z");
+    presenter.lookAtTheClock();
+    assertThat(ahead.get().heading()).isEqualTo("Saturday, 2 May 2026");
+    wall.now = Instant.parse("2026-06-30T08:00:00Z");
+    presenter.lookAtTheClock();
+    assertThat(ahead.get().heading()).isEqualTo("Tuesday, 30 June 2026");
+  }
+
+  private void rename(String name) {
+    Boat boat = record.almanac().boats().get(0);
+    presenter.edit(name, almanac -> Edit.put(With.component(boat, "name", name)));
+  }
+
+  @Test
+  void aClockSetBackLosesNothingAndMixesUpNoActs() {
+    rename("One");
+    wall.now = Instant.parse("2026-04-01T08:00:00Z");
+    presenter.lookAtTheClock();
+    assertThat(ahead.get().heading()).isEqualTo("Wednesday, 1 April 2026");
+    rename("Two");
+    assertThat(record.undoable()).contains("Two");
+    presenter.undo();
+    assertThat(record.almanac().boats().get(0).name()).isEqualTo("One");
+    presenter.undo();
+    presenter.redo();
+    presenter.redo();
+    assertThat(record.almanac().boats().get(0).name()).isEqualTo("Two");
+    assertThat(
+            record.history(hullalmanac.core.record.Kind.BOAT, record.almanac().boats().get(0).id()))
+        .first()
+        .extracting(change -> change.act())
+        .extracting(Act::what)
+        .isEqualTo("Two");
+  }
+
+  @Test
+  void saysWhenItWasSaved() {
+    AtomicReference<ShellState> shell = new AtomicReference<>();
+    presenter.onChange(shell::set);
+    wall.now = Instant.parse("2026-05-01T14:02:00Z");
+    rename("One");
+    assertThat(shell.get().status()).startsWith("All changes saved 14:02");
+  }
+}

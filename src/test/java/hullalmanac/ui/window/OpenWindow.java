@@ -1,0 +1,268 @@
+package hullalmanac.ui.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.present.TaskRunner;
+import hullalmanac.present.boats.BoatsState;
+import hullalmanac.present.shell.Place;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.service.EditService;
+import hullalmanac.service.FleetService;
+import hullalmanac.service.RecordService;
+import hullalmanac.service.SampleService;
+import hullalmanac.ui.shell.MainWindow;
+import hullalmanac.ui.task.SwingTaskRunner;
+import hullalmanac.ui.theme.Theme;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.EventQueue;
+import java.awt.Point;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+
+/** The real window on a record of its own, used by real keys and clicks, which are counted. */
+final class OpenWindow {
+  private static final int PATIENCE_MS = 30_000;
+
+  private final RecordService record;
+  private final SwingTaskRunner tasks = new SwingTaskRunner();
+  private final FilesOnEventThread files = new FilesOnEventThread();
+  private final Robot robot = new Robot();
+  private final ShellPresenter presenter;
+  private MainWindow window;
+  private int keys;
+  private int clicks;
+
+  private OpenWindow(RecordService record) throws Exception {
+    this.record = record;
+    presenter = new ShellPresenter(FleetService.of(record), new EditService(record), tasks);
+    robot.setAutoDelay(20);
+    onEventThread(
+        () -> {
+          Theme.start(false, 1f);
+          window = new MainWindow(presenter, Optional.empty(), look -> {});
+          window.open();
+          return null;
+        });
+    await(() -> all(window.frame(), true).contains("boats are due within ten weeks"));
+  }
+
+  private static void refuseEventThread() {
+    if (EventQueue.isDispatchThread()) {
+      throw new IllegalStateException("the record is touched on the event thread");
+    }
+  }
+
+  /** Opens the window on a fresh copy of the sample in a folder. */
+  static OpenWindow onSample(Path home) throws Exception {
+    SampleService.write(home.resolve("sample"));
+    return again(home);
+  }
+
+  /** Opens the window on the record that is in the folder already. */
+  static OpenWindow again(Path home) throws Exception {
+    return new OpenWindow(
+        RecordService.open(
+            home.resolve("sample"),
+            new RecordService.Surroundings(
+                Clock.systemUTC(),
+                new Random()::nextLong,
+                "desk",
+                1,
+                OpenWindow::refuseEventThread)));
+  }
+
+  ShellPresenter presenter() {
+    return presenter;
+  }
+
+  /** The record as it stands, read on its own lane. */
+  Almanac almanac() {
+    FutureTask<Almanac> read = new FutureTask<>(record::almanac);
+    tasks.run(
+        TaskRunner.Lane.DATABASE,
+        () -> {
+          read.run();
+          return true;
+        },
+        done -> {},
+        failed -> {});
+    try {
+      return read.get(PATIENCE_MS, TimeUnit.MILLISECONDS);
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Keys pressed so far; one with others held down is one. */
+  int keys() {
+    return keys;
+  }
+
+  int clicks() {
+    return clicks;
+  }
+
+  List<String> filesTouched() throws IOException {
+    return files.touched();
+  }
+
+  /** The place that is shown; absent while a sheet lies over it. */
+  Place place() throws Exception {
+    return onEventThread(
+        () ->
+            Arrays.stream(Place.values())
+                .filter(p -> showing("place " + p.name()))
+                .findFirst()
+                .orElse(null));
+  }
+
+  private boolean showing(String name) {
+    Component c = named(window.frame(), name);
+    return c != null && c.isShowing();
+  }
+
+  /** How many items a list shows; −1 while it is not seen. */
+  int listed(String list) throws Exception {
+    return onEventThread(
+        () -> {
+          JList<?> items = (JList<?>) named(window.frame(), list);
+          return items != null && items.isShowing() ? items.getModel().getSize() : -1;
+        });
+  }
+
+  /** The name of the boat whose page is chosen. */
+  String boatChosen() throws Exception {
+    return onEventThread(
+        () -> {
+          JList<?> boats = (JList<?>) named(window.frame(), "boats");
+          BoatsState.Item chosen = (BoatsState.Item) boats.getSelectedValue();
+          return chosen == null ? "" : chosen.name();
+        });
+  }
+
+  /** The name of what has the cursor; empty when nothing has it. */
+  String focused() throws Exception {
+    return onEventThread(
+        () -> {
+          Component owner = window.frame().getFocusOwner();
+          while (owner != null && owner.getName() == null) {
+            owner = owner.getParent();
+          }
+          return owner == null ? "" : owner.getName();
+        });
+  }
+
+  /** All that Ahead says, also while it is not seen. */
+  String rowsAhead() throws Exception {
+    return onEventThread(() -> all((Container) named(window.frame(), "place AHEAD"), false));
+  }
+
+  static Component named(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      if (name.equals(c.getName())) {
+        return c;
+      }
+      Component deeper = c instanceof Container inner ? named(inner, name) : null;
+      if (deeper != null) {
+        return deeper;
+      }
+    }
+    return null;
+  }
+
+  private static String all(Container in, boolean seen) {
+    StringBuilder all = new StringBuilder();
+    for (Component c : in.getComponents()) {
+      if (seen && !c.isShowing()) {
+        continue;
+      }
+      if (c instanceof JTextArea area) {
+        all.append(area.getText()).append('\n');
+      } else if (c instanceof JLabel label) {
+        all.append(label.getText()).append('\n');
+      }
+      if (c instanceof Container inner) {
+        all.append(all(inner, seen));
+      }
+    }
+    return all.toString();
+  }
+
+  void type(String text) {
+    text.chars().forEach(c -> press(KeyEvent.getExtendedKeyCodeForChar(c)));
+  }
+
+  /** Presses a key while the ones before it are held down. */
+  void press(int... chord) {
+    keys++;
+    for (int key : chord) {
+      robot.keyPress(key);
+    }
+    for (int i = chord.length - 1; i >= 0; i--) {
+      robot.keyRelease(chord[i]);
+    }
+  }
+
+  /** Clicks a button, which is waited for. */
+  void click(String name) throws Exception {
+    clicks++;
+    await(() -> onEventThread(() -> showing(name)));
+    Point at =
+        onEventThread(
+            () -> {
+              Component c = named(window.frame(), name);
+              Point corner = c.getLocationOnScreen();
+              return new Point(corner.x + c.getWidth() / 2, corner.y + c.getHeight() / 2);
+            });
+    robot.mouseMove(at.x, at.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+  }
+
+  /** Does something on the event thread. */
+  void run(Runnable act) throws Exception {
+    onEventThread(
+        () -> {
+          act.run();
+          return null;
+        });
+  }
+
+  static <T> T onEventThread(Callable<T> work) throws Exception {
+    FutureTask<T> task = new FutureTask<>(work);
+    SwingUtilities.invokeAndWait(task);
+    return task.get();
+  }
+
+  void await(Callable<Boolean> met) throws Exception {
+    long until = System.nanoTime() + PATIENCE_MS * 1_000_000L;
+    while (!met.call()) {
+      assertThat(System.nanoTime()).as("what was waited for came in time").isLessThan(until);
+      Thread.sleep(50);
+    }
+  }
+
+  void close() throws Exception {
+    run(() -> window.frame().dispose());
+    tasks.close();
+    record.close();
+    files.close();
+  }
+}
