@@ -59,6 +59,9 @@ public interface Desk {
   /** Leaves the sheet that is open, to where one was before. */
   void leave();
 
+  /** Shows a boat to her owner, full screen. */
+  void showOwner(Id<Boat> boat);
+
   /** Leaves the sheet and opens a boat's page. */
   void openBoat(Id<Boat> boat);
 }

@@ -3,10 +3,14 @@ package hullalmanac.service;
 import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Forecaster;
+import hullalmanac.core.life.Outcome;
 import hullalmanac.core.life.ProductLives;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A record read on a day, with the forecast of every coat in service.
@@ -49,6 +53,15 @@ public record Fleet(
    */
   public Fleet beside(Almanac newer) {
     return new Fleet(newer, asOf, coats, due, lives, forecaster);
+  }
+
+  /** The coat that leads what is said of a boat: the first seen bare or dated. */
+  public Optional<CoatForecast> leading(Id<Boat> boat) {
+    List<CoatForecast> hers = coats.stream().filter(f -> f.surface().boat().equals(boat)).toList();
+    return hers.stream()
+        .filter(f -> !(f.outcome() instanceof Outcome.NotForecast))
+        .findFirst()
+        .or(() -> hers.stream().findFirst());
   }
 
   private static Fleet of(Forecaster forecaster, Almanac almanac, LocalDate asOf) {

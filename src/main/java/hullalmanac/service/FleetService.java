@@ -1,7 +1,10 @@
 package hullalmanac.service;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Pixels;
+import hullalmanac.exchange.photo.Thumbnails;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /** Reads the record for those who show what is due. */
 public interface FleetService {
@@ -14,6 +17,17 @@ public interface FleetService {
   /** Where the record lies and how it is kept, in words; may touch the file. */
   String status();
 
+  /**
+   * A photo, small and upright; touches its file, so for the database lane.
+   *
+   * @param file its name among the photos of the record
+   * @param side of the square that it fits in, in pixels
+   * @return nothing when it cannot be drawn
+   */
+  default Optional<Pixels> picture(String file, int side) {
+    return Optional.empty();
+  }
+
   /** Reads an open record. */
   static FleetService of(RecordService record) {
     return new FleetService() {
@@ -25,6 +39,11 @@ public interface FleetService {
       @Override
       public LocalDate today() {
         return record.today();
+      }
+
+      @Override
+      public Optional<Pixels> picture(String file, int side) {
+        return Thumbnails.pixels(record.photos().resolve(file), side);
       }
 
       @Override

@@ -43,13 +43,13 @@ final class ReasonWords {
     if (seen.tooFew()) {
       String half = "half last about " + months(LifePractice.expectedMonths(product));
       lives =
-          (seen.coats() == 0 ? "None of your coats tells yet; " : "Too few of your own to say; ")
+          (seen.coats() == 0 ? "No coat on record tells yet; " : "Too few on record to say; ")
               + half;
     } else {
       lives =
           "Of "
               + seen.coats()
-              + " coats of yours "
+              + " such coats on record "
               + seen.lapsed()
               + " were seen bare; half last about "
               + months(seen.middleMonths());

@@ -17,7 +17,6 @@ import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.WaterBehaviour;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -257,27 +256,28 @@ final class CoatsOfVisit {
     };
   }
 
-  /** A day before the coat that would end was laid is a slip of the pen. */
+  /**
+   * A day before the coat that the visit ended was laid is a slip of the pen. A visit that is
+   * written down late ends what lay there then, and no younger coat.
+   */
   private void refuseYounger(Surface surface, LocalDate day) {
-    InService now = new InService(almanac.coats());
-    boolean open = visit.status() != VisitStatus.DONE;
-    now.of(surface.id()).stream()
-        .filter(c -> !traces.laid(c) && c.since().isAfter(day))
-        .filter(c -> traces.ended(c) || (open && now.end(c).isEmpty()))
-        .findFirst()
-        .ifPresent(
-            c ->
-                problems.add(
-                    new Problem(
-                        Kind.VISIT,
-                        visit.key(),
-                        "day",
-                        surface.words()
-                            + ": the coat that was there is of "
-                            + c.since()
-                            + ", after "
-                            + day,
-                        "Correct the day of the visit, or the day of the coat " + c.key())));
+    new InService(almanac.coats())
+        .of(surface.id()).stream()
+            .filter(c -> !traces.laid(c) && c.since().isAfter(day) && traces.ended(c))
+            .findFirst()
+            .ifPresent(
+                c ->
+                    problems.add(
+                        new Problem(
+                            Kind.VISIT,
+                            visit.key(),
+                            "day",
+                            surface.words()
+                                + ": the coat that was there is of "
+                                + c.since()
+                                + ", after "
+                                + day,
+                            "Correct the day of the visit, or the day of the coat " + c.key())));
   }
 
   private List<Coat> serving(Surface surface, LocalDate day) {

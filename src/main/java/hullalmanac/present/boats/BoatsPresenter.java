@@ -1,7 +1,6 @@
 package hullalmanac.present.boats;
 
 import hullalmanac.core.life.CoatForecast;
-import hullalmanac.core.life.Outcome;
 import hullalmanac.core.life.Reason;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
@@ -148,6 +147,11 @@ public final class BoatsPresenter {
     publish(state.find(), state.list(), state.chosen());
   }
 
+  /** Shows the boat chosen to her owner. */
+  public void showOwner() {
+    state.chosen().ifPresent(desk::showOwner);
+  }
+
   /** The boat chosen. */
   public Optional<Id<Boat>> chosen() {
     return state.chosen();
@@ -199,27 +203,19 @@ public final class BoatsPresenter {
     String status =
         b.status() != BoatStatus.ACTIVE
             ? b.status().words()
-            : leading(b.id())
+            : fleet
+                .orElseThrow()
+                .leading(b.id())
                 .map(new ForecastWords(fleet.orElseThrow().asOf())::status)
                 .orElse("no coat");
     return new BoatsState.Item(b.id(), b.name(), detail, status);
-  }
-
-  /** The coat that leads a boat's page: the first seen bare or dated. */
-  private Optional<CoatForecast> leading(Id<Boat> boat) {
-    List<CoatForecast> ours =
-        fleet.orElseThrow().coats().stream().filter(f -> f.surface().boat().equals(boat)).toList();
-    return ours.stream()
-        .filter(f -> !(f.outcome() instanceof Outcome.NotForecast))
-        .findFirst()
-        .or(() -> ours.stream().findFirst());
   }
 
   private BoatPage page(Id<Boat> id) {
     Fleet f = fleet.orElseThrow();
     Lookups l = lookups.orElseThrow();
     Boat boat = l.boat(id);
-    Optional<CoatForecast> leading = leading(id);
+    Optional<CoatForecast> leading = f.leading(id);
     ForecastWords words = new ForecastWords(f.asOf());
     return new BoatPage(
         boat.name(),
@@ -256,7 +252,8 @@ public final class BoatsPresenter {
     return String.join(" · ", facts);
   }
 
-  private static List<BoatPage.ReasonCard> reasons(CoatForecast f) {
+  /** How the date of a coat came about. */
+  public static List<BoatPage.ReasonCard> reasons(CoatForecast f) {
     List<BoatPage.ReasonCard> cards = new ArrayList<>();
     for (Reason r : f.reasons()) {
       String title =

@@ -16,6 +16,7 @@ import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.find.FindPresenter;
+import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
@@ -43,6 +44,7 @@ public final class ShellPresenter implements Desk {
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
+  private final OwnerPresenter owner;
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -61,6 +63,7 @@ public final class ShellPresenter implements Desk {
     this.ahead = new AheadPresenter(this::openBoat, this::openCatchUp);
     this.boats = new BoatsPresenter(this);
     this.find = new FindPresenter(tasks, this::open);
+    this.owner = new OwnerPresenter(service, tasks);
   }
 
   public AheadPresenter ahead() {
@@ -81,6 +84,10 @@ public final class ShellPresenter implements Desk {
 
   public FindPresenter find() {
     return find;
+  }
+
+  public OwnerPresenter owner() {
+    return owner;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -254,6 +261,7 @@ public final class ShellPresenter implements Desk {
     people.show(after);
     shelf.show(after);
     find.show(after);
+    owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
   }
@@ -275,6 +283,11 @@ public final class ShellPresenter implements Desk {
   @Override
   public void openBoat(Id<Boat> boat) {
     visit(new Trail.Spot(Place.BOATS, Optional.of(boat), Optional.empty()));
+  }
+
+  @Override
+  public void showOwner(Id<Boat> boat) {
+    owner.open(boat);
   }
 
   @Override

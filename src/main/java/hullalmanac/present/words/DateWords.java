@@ -30,6 +30,21 @@ public record DateWords(LocalDate today) {
     return DAY.format(day) + " " + day.getYear();
   }
 
+  /** Days of work with their year: "14 May 2026", "30 April to 2 May 2026". */
+  public static String span(LocalDate first, LocalDate last) {
+    if (first.equals(last)) {
+      return dated(first);
+    }
+    String and = first.plusDays(1).equals(last) ? " and " : " to ";
+    String from =
+        first.getYear() != last.getYear()
+            ? dated(first)
+            : first.getMonth() == last.getMonth()
+                ? Integer.toString(first.getDayOfMonth())
+                : DAY.format(first);
+    return from + and + dated(last);
+  }
+
   /** A day with its weekday and year: "Friday, 1 May 2026". */
   public static String full(LocalDate day) {
     return FULL.format(day);

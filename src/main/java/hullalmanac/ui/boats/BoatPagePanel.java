@@ -75,7 +75,8 @@ final class BoatPagePanel {
     acts.setOpaque(false);
     acts.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
     acts.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
-    acts.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH + ", wrap");
+    acts.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
+    acts.add(button("Show the owner", "F11", presenter::showOwner), HIGH + ", wrap");
     if (washing) {
       JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8", "", "[center]"));
       look.setOpaque(false);
@@ -103,10 +104,7 @@ final class BoatPagePanel {
   }
 
   private static JTextArea key() {
-    return Labels.wrapped(
-        "Drop: water beads · flat drop: sheets · hollow drop: lies flat · dots: gloss at 60° · dark band: half of the"
-            + " chances, light band: 8 in 10 · hatched: likely bare between · grey: ashore",
-        true);
+    return Labels.wrapped(ChartBox.KEY, true);
   }
 
   private StepsBox picture(DateSteps steps) {

@@ -39,6 +39,7 @@ final class Keys {
     key(KeyEvent.VK_E, menu | InputEvent.SHIFT_DOWN_MASK, presenter::openCatchUp);
     key(KeyEvent.VK_T, menu, () -> presenter.onBoat(presenter.boats()::beginVisit));
     key(KeyEvent.VK_L, menu, () -> presenter.onBoat(presenter.boats()::washed));
+    key(KeyEvent.VK_F11, 0, () -> presenter.onBoat(presenter.boats()::showOwner));
     key(KeyEvent.VK_Z, menu, presenter::undo);
     key(KeyEvent.VK_Z, menu | InputEvent.SHIFT_DOWN_MASK, presenter::redo);
     key(KeyEvent.VK_Y, menu, presenter::redo);

@@ -5,6 +5,7 @@ import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
 import hullalmanac.ui.find.FindPanel;
+import hullalmanac.ui.owner.OwnerWindow;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
@@ -58,10 +59,12 @@ public final class MainWindow {
 
           @Override
           public void windowClosed(WindowEvent e) {
+            presenter.owner().leave();
             clock.stop();
             closed.accept(left);
           }
         });
+    new OwnerWindow(frame, presenter.owner()).watch();
     new Keys(frame.getRootPane(), presenter, this::find, this::toggleDark).bind();
     place(look);
     left = look();

@@ -19,6 +19,11 @@ import org.jfree.chart.plot.XYPlot;
 public final class ChartBox extends JPanel {
   private static final long serialVersionUID = 1L;
 
+  /** What the marks of the picture mean. */
+  public static final String KEY =
+      "Drop: water beads · flat drop: sheets · hollow drop: lies flat · dots: gloss at 60° · dark band: half of the"
+          + " chances, light band: 8 in 10 · hatched: likely bare between · grey: ashore";
+
   private transient BoatTimeline timeline;
   private transient ChartPanel panel;
 

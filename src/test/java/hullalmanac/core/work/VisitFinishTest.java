@@ -10,6 +10,7 @@ import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.CoatEnd;
 import hullalmanac.core.record.EndState;
+import hullalmanac.core.record.InService;
 import hullalmanac.core.record.MoveReason;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Product;
@@ -390,23 +391,21 @@ class VisitFinishTest {
     assertThat(slip.almanac().coats()).isEmpty();
   }
 
+  /** History is often written down backwards: a visit ends what lay there then. */
   @Test
-  void aDayBeforeTheCoatThatWouldEndIsRefused() {
-    Coat coat = slip.coat(topsides, sealant, DAY.plusDays(1));
-    for (StepKind kind : List.of(StepKind.PROTECT, StepKind.TOP, StepKind.POLISH)) {
-      Visit visit = slip.planned(DAY, topsides);
-      slip.step(visit, kind, sealant, topsides);
-      assertThat(refused(slip.finishing(visit, DAY)))
-          .singleElement()
-          .satisfies(p -> assertThat(p.field()).isEqualTo("day"))
-          .extracting(Problem::advice)
-          .asString()
-          .contains(coat.key());
-    }
-    Visit wash = slip.planned(DAY, topsides);
-    slip.step(wash, StepKind.WASH, topsides);
-    slip.finish(wash, DAY);
-    assertThat(slip.now(coat).ending()).isEmpty();
+  void aVisitWrittenDownLateEndsNoYoungerCoat() {
+    Coat oldest = slip.coat(topsides, sealant, DAY.minusYears(2));
+    Coat younger = slip.coat(topsides, sealant, DAY.plusDays(90));
+    Visit late = slip.planned(DAY, topsides);
+    slip.step(late, StepKind.PROTECT, sealant, topsides);
+    slip.finish(late, DAY);
+    assertThat(slip.now(younger)).isEqualTo(younger);
+    assertThat(slip.now(oldest).ending()).get().extracting(Coat.Ending::on).isEqualTo(DAY);
+    InService service = new InService(slip.almanac().coats());
+    assertThat(service.on(topsides.id(), DAY.plusDays(30)))
+        .singleElement()
+        .satisfies(coat -> assertThat(coat.visit()).contains(late.id()));
+    assertThat(service.on(topsides.id(), DAY.plusDays(90))).containsExactly(younger);
   }
 
   @Test

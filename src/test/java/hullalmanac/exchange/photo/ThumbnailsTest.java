@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import com.sun.management.ThreadMXBean;
+import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.RecordException;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
@@ -181,5 +182,17 @@ class ThumbnailsTest {
   void asksForPixels() throws Exception {
     Path file = file(Pictures.png(Pictures.corners(4, 4)));
     assertThatThrownBy(() -> Thumbnails.of(file, 0)).hasMessageContaining("not 0");
+  }
+
+  @Test
+  void givesTheSamePictureAsPlainValues() throws IOException {
+    BufferedImage seen = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+    seen.setRGB(39, 29, 0x00ff00);
+    Path photo = file(Pictures.png(seen));
+    Pixels picture = Thumbnails.pixels(photo, 40).orElseThrow();
+    assertThat(picture.width()).isEqualTo(40);
+    assertThat(picture.height()).isEqualTo(30);
+    assertThat(picture.argb()[0]).isEqualTo(0xff000000);
+    assertThat(picture.argb()[40 * 30 - 1]).isEqualTo(0xff00ff00);
   }
 }

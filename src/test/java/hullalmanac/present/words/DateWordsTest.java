@@ -45,6 +45,18 @@ class DateWordsTest {
     assertThat(words.rough(day)).isEqualTo(expected);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "2026-05-14, 2026-05-14, 14 May 2026",
+    "2026-05-14, 2026-05-15, 14 and 15 May 2026",
+    "2026-05-14, 2026-05-17, 14 to 17 May 2026",
+    "2026-04-30, 2026-05-01, 30 April and 1 May 2026",
+    "2025-12-29, 2026-01-02, 29 December 2025 to 2 January 2026"
+  })
+  void saysOnWhichDaysAVisitWas(LocalDate first, LocalDate last, String expected) {
+    assertThat(DateWords.span(first, last)).isEqualTo(expected);
+  }
+
   @Property
   void neverNamesADayOfAnotherYearWithoutTheYear(@ForAll @IntRange(min = -900, max = 900) int off) {
     LocalDate day = TODAY.plusDays(off);

@@ -28,6 +28,7 @@ import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
+import hullalmanac.ui.owner.OwnerPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
@@ -311,6 +312,38 @@ class PanelsPaintTest {
     assertThat(kinds)
         .as("in the sample every person and firm owns a boat")
         .isEqualTo(EnumSet.complementOf(EnumSet.of(HitKind.PERSON, HitKind.FIRM)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsWhatTheOwnerSeesWholeFromTopToBottom(boolean dark, float zoom) throws Exception {
+    for (String name : List.of("Black Guillemot", "Arctic Tern", "Siskin")) {
+      Boat boat =
+          record.almanac().boats().stream()
+              .filter(b -> b.name().equals(name))
+              .findFirst()
+              .orElseThrow();
+      for (int wide : new int[] {1280, 1920}) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              OwnerPanel panel = new OwnerPanel(presenter.owner()::picture, () -> {});
+              presenter.owner().onChange(state -> state.ifPresent(panel::show));
+              presenter.showOwner(boat.id());
+              new Painted(panel, wide, 1080);
+              JComponent page = page(panel);
+              int width = page.getWidth();
+              page.getParent().remove(page);
+              new Painted(page, width, 1080);
+              painted.set(new Painted(page, width, page.getPreferredSize().height));
+              presenter.owner().leave();
+              presenter.owner().onChange(state -> {});
+            });
+        assertThat(painted.get().faults()).as(name + " at " + zoom + " in " + wide).isEmpty();
+        assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+      }
+    }
   }
 
   /** The scrolled page of the boat that is shown. */

@@ -16,12 +16,14 @@ import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
+import hullalmanac.ui.owner.OwnerWindow;
 import hullalmanac.ui.shell.MainWindow;
 import hullalmanac.ui.task.SwingTaskRunner;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.StepsBox;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Frame;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.File;
@@ -38,6 +40,7 @@ import java.util.Optional;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
+import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 
 /**
@@ -105,6 +108,7 @@ final class Screenshots {
     SwingUtilities.invokeAndWait(() -> bringUp(window[0].frame().getContentPane(), zoom));
     Thread.sleep(500);
     write(window[0], new File(folder, "reasons" + tail));
+    owner(presenter, boat.id(), folder, tail);
     SwingUtilities.invokeAndWait(
         () -> {
           presenter.go(Place.SHELF);
@@ -233,6 +237,24 @@ final class Screenshots {
     }
   }
 
+  private static void owner(ShellPresenter presenter, Id<Boat> boat, File folder, String tail)
+      throws Exception {
+    SwingUtilities.invokeAndWait(() -> presenter.showOwner(boat));
+    Thread.sleep(2000);
+    for (Frame frame : Frame.getFrames()) {
+      if (frame.isShowing() && OwnerWindow.NAME.equals(frame.getName())) {
+        SwingUtilities.invokeAndWait(
+            () -> {
+              frame.setSize(1600, 1000);
+              frame.validate();
+            });
+        Thread.sleep(700);
+        write((JFrame) frame, new File(folder, "owner" + tail));
+      }
+    }
+    SwingUtilities.invokeAndWait(presenter.owner()::leave);
+  }
+
   /** Scrolls to the picture of how a date came about. */
   private static void bringUp(Container in, float zoom) {
     for (Component c : in.getComponents()) {
@@ -254,10 +276,14 @@ final class Screenshots {
   }
 
   private static void write(MainWindow window, File file) throws Exception {
+    write(window.frame(), file);
+  }
+
+  private static void write(JFrame window, File file) throws Exception {
     BufferedImage[] image = new BufferedImage[1];
     SwingUtilities.invokeAndWait(
         () -> {
-          Container content = window.frame().getRootPane();
+          Container content = window.getRootPane();
           image[0] =
               new BufferedImage(
                   content.getWidth(), content.getHeight(), BufferedImage.TYPE_INT_RGB);

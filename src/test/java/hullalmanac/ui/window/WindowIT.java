@@ -11,23 +11,30 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.service.SampleService;
+import hullalmanac.ui.owner.OwnerWindow;
 import hullalmanac.ui.shell.MainWindow;
 import hullalmanac.ui.task.SwingTaskRunner;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
+import java.awt.Frame;
+import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
@@ -142,6 +149,85 @@ class WindowIT {
     assertThat(files.touched()).isEmpty();
   }
 
+  /** Six presses of keys, a key held down with another counted as one. */
+  @Test
+  void findsABoatAndShowsItToItsOwnerInSixKeysAndGoesBack() throws Exception {
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    await(() -> "find anything".equals(focused()));
+    int keys = 1 + type("sis");
+    await(() -> found() > 0);
+    press(KeyEvent.VK_ENTER);
+    await(() -> place() == Place.BOATS);
+    press(KeyEvent.VK_F11);
+    keys += 2;
+    await(() -> owners().stream().anyMatch(JFrame::isFocused));
+    assertThat(keys).isLessThanOrEqualTo(6);
+    JFrame owner = owners().get(0);
+    assertThat(owner.getTitle()).isEqualTo("Siskin");
+    assertThat(textsOf(owner)).startsWith("Siskin\n").contains("A forecast, not a guarantee.");
+    assertThat(owner.getBounds()).isEqualTo(window.frame().getGraphicsConfiguration().getBounds());
+    press(KeyEvent.VK_ESCAPE);
+    await(() -> owners().isEmpty());
+    assertThat(place()).isEqualTo(Place.BOATS);
+    assertThat(boatChosen()).isEqualTo("Siskin");
+    await(() -> window.frame().isFocused());
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_1);
+    await(() -> place() == Place.AHEAD);
+    press(KeyEvent.VK_F11);
+    press(KeyEvent.VK_ALT, KeyEvent.VK_LEFT);
+    await(() -> place() == Place.BOATS);
+    assertThat(owners()).as("F11 shows nothing where no boat's page is open").isEmpty();
+    assertThat(files.touched()).isEmpty();
+  }
+
+  @Test
+  void movesTheDividerOfTwoPhotosByKeysAndByMouse() throws Exception {
+    press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    type("black g");
+    await(() -> found() > 0);
+    press(KeyEvent.VK_ENTER);
+    await(() -> place() == Place.BOATS);
+    press(KeyEvent.VK_F11);
+    await(() -> owners().stream().anyMatch(JFrame::isFocused));
+    JFrame owner = owners().get(0);
+    await(() -> named(owner, "pair") != null);
+    JComponent pair = (JComponent) onEventThread(() -> named(owner, "pair"));
+    press(KeyEvent.VK_TAB);
+    press(KeyEvent.VK_TAB);
+    await(pair::isFocusOwner);
+    press(KeyEvent.VK_LEFT);
+    await(() -> before(pair) == 45);
+    Rectangle seen = onEventThread(() -> new Rectangle(pair.getLocationOnScreen(), pair.getSize()));
+    robot.mouseMove(seen.x + seen.width / 2, seen.y + seen.height / 2);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseMove(seen.x + seen.width / 4, seen.y + seen.height / 2);
+    await(() -> Math.abs(before(pair) - 25) <= 1);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    press(KeyEvent.VK_F11);
+    await(() -> owners().isEmpty());
+    assertThat(files.touched()).isEmpty();
+  }
+
+  /** How many per cent are seen of the picture before, as it is read out. */
+  private static int before(JComponent pair) throws Exception {
+    return onEventThread(
+        () ->
+            pair.getAccessibleContext()
+                .getAccessibleValue()
+                .getCurrentAccessibleValue()
+                .intValue());
+  }
+
+  /** The windows that show a boat to her owner. */
+  private static List<JFrame> owners() throws Exception {
+    return onEventThread(
+        () ->
+            Arrays.stream(Frame.getFrames())
+                .filter(f -> f.isShowing() && OwnerWindow.NAME.equals(f.getName()))
+                .map(JFrame.class::cast)
+                .toList());
+  }
+
   @Test
   void growsAndShrinksAndTurnsDark() throws Exception {
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_EQUALS);
@@ -254,10 +340,14 @@ class WindowIT {
 
   /** All running text on the window. */
   private String texts() throws Exception {
+    return textsOf(window.frame());
+  }
+
+  private static String textsOf(Container in) throws Exception {
     return onEventThread(
         () -> {
           StringBuilder all = new StringBuilder();
-          collect(window.frame(), all);
+          collect(in, all);
           return all.toString();
         });
   }
@@ -273,8 +363,10 @@ class WindowIT {
     }
   }
 
-  private void type(String text) {
+  /** Types; returns how many keys that took. */
+  private int type(String text) {
     text.chars().forEach(c -> press(KeyEvent.getExtendedKeyCodeForChar(c)));
+    return text.length();
   }
 
   private void press(int... keys) {

@@ -1,0 +1,66 @@
+package hullalmanac.present.owner;
+
+import hullalmanac.core.report.BoatTimeline;
+import hullalmanac.present.boats.BoatPage;
+import java.util.List;
+
+/**
+ * A boat as her owner sees her: no prices, notes, keys, absences or names of people.
+ *
+ * @param facts length, type and harbour
+ * @param next what comes next, and why
+ * @param timeline the boat over time
+ * @param history visits that were done, newest first
+ * @param pairs pictures before and after, newest first
+ * @param morePairs says how many older pairs are not among them; empty when all are
+ */
+public record OwnerState(
+    String name,
+    String facts,
+    Next next,
+    BoatTimeline timeline,
+    List<Visited> history,
+    List<Pair> pairs,
+    String morePairs) {
+  public OwnerState {
+    history = List.copyOf(history);
+    pairs = List.copyOf(pairs);
+  }
+
+  /**
+   * What comes next.
+   *
+   * @param heading what is due first
+   * @param sentence its range and chance
+   * @param reasons how its date came about
+   * @param caution that it is a forecast and no more
+   */
+  public record Next(
+      String heading, String sentence, List<BoatPage.ReasonCard> reasons, String caution) {
+    public Next {
+      reasons = List.copyOf(reasons);
+    }
+  }
+
+  /**
+   * A visit that was done.
+   *
+   * @param day its day or days in words
+   * @param done what was done, a sentence for surfaces treated alike
+   * @param seen what water and gloss said when somebody looked
+   */
+  public record Visited(String day, List<String> done, List<String> seen) {
+    public Visited {
+      done = List.copyOf(done);
+      seen = List.copyOf(seen);
+    }
+  }
+
+  /**
+   * Two photos of one surface in one visit.
+   *
+   * @param before name of a file among the photos of the record
+   * @param after the same
+   */
+  public record Pair(String surface, String day, String before, String after) {}
+}
