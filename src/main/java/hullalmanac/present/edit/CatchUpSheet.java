@@ -115,8 +115,8 @@ public final class CatchUpSheet extends FleetSheet {
     int all = photos.size();
     if (all == 0) {
       return outcome.isEmpty()
-          ? "Drop what the phone took today: the photos are sorted by their time into the day’s"
-              + " visits, and nothing is kept before you say so."
+          ? "What the phone took is sorted by its time into the day’s visits. Nothing is kept before"
+              + " you say so."
           : outcome;
     }
     int ready = photos.accepted(round).size();

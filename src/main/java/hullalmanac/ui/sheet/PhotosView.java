@@ -43,7 +43,7 @@ final class PhotosView extends JPanel {
     super(
         new MigLayout(
             (state.open() ? "insets 12 14 12 14" : "insets 0")
-                + ", fillx, wrap 1, hidemode 3, gap 0 8",
+                + ", fillx, wrap 1, hidemode 3, gap 0 8, aligny center",
             "[grow, fill]",
             ""));
     this.sheet = sheet;

@@ -176,7 +176,7 @@ public final class SheetPanel extends JPanel {
       if (some.open()) {
         first = first.or(() -> Optional.of(view::requestFocusInWindow));
       }
-      column.add(view, "wmin 0, gapbottom 8");
+      column.add(view, "wmin 0, gapbottom 8" + (some.open() ? ", hmin 120" : ""));
     } else if (block instanceof SheetState.Words words) {
       column.add(Labels.wrapped(words.text(), true), "wmin 100");
     }
