@@ -273,9 +273,10 @@ final class EditGrid extends JTable {
     return getPreferredSize().width < getParent().getWidth();
   }
 
+  /** Narrow, so that a bar below it is given room where it is needed. */
   @Override
   public Dimension getPreferredScrollableViewportSize() {
-    return getPreferredSize();
+    return new Dimension(0, getPreferredSize().height);
   }
 
   /** Takes what is being written. */

@@ -93,9 +93,13 @@ final class OpenWindow {
     return window.frame();
   }
 
-  /** Waits until all that was pressed has come. */
-  void settle() {
-    robot.waitForIdle();
+  /** Presses Tab and waits a little for the cursor to go on. */
+  void tab() throws Exception {
+    Component before = onEventThread(frame()::getFocusOwner);
+    press(KeyEvent.VK_TAB);
+    for (int i = 0; i < 20 && onEventThread(frame()::getFocusOwner) == before; i++) {
+      Thread.sleep(20);
+    }
   }
 
   ShellPresenter presenter() {
