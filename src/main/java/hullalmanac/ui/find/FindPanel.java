@@ -7,6 +7,7 @@ import hullalmanac.present.find.FindState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.KeyboardFocusManager;
@@ -25,8 +26,6 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -91,7 +90,7 @@ public final class FindPanel extends JPanel {
     field
         .getAccessibleContext()
         .setAccessibleName("Find a boat, owner, harbour, product, number, batch or note");
-    field.getDocument().addDocumentListener(new Typed());
+    Typing.in(field, this::typed);
     key("DOWN", presenter::down);
     key("UP", presenter::up);
     key("ENTER", presenter::take);
@@ -164,22 +163,9 @@ public final class FindPanel extends JPanel {
     }
   }
 
-  private final class Typed implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      changedUpdate(e);
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      changedUpdate(e);
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      if (!updating) {
-        presenter.type(field.getText());
-      }
+  private void typed() {
+    if (!updating) {
+      presenter.type(field.getText());
     }
   }
 

@@ -5,6 +5,7 @@ import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Toolkit;
@@ -18,8 +19,6 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableColumn;
 
@@ -146,28 +145,14 @@ final class EditGrid extends JTable {
       Act.on(field, "DOWN", () -> goDown(1));
       Act.on(field, "shift ENTER", () -> goDown(-1));
       Act.on(field, "UP", () -> goDown(-1));
-      field
-          .getDocument()
-          .addDocumentListener(
-              new DocumentListener() {
-                @Override
-                public void insertUpdate(DocumentEvent e) {
-                  changedUpdate(e);
-                }
-
-                @Override
-                public void removeUpdate(DocumentEvent e) {
-                  changedUpdate(e);
-                }
-
-                @Override
-                public void changedUpdate(DocumentEvent e) {
-                  if (isEditing()) {
-                    At at = cells.at(getEditingRow(), getEditingColumn());
-                    telling.say(at.row(), at.field(), field.getText());
-                  }
-                }
-              });
+      Typing.in(
+          field,
+          () -> {
+            if (isEditing()) {
+              At at = cells.at(getEditingRow(), getEditingColumn());
+              telling.say(at.row(), at.field(), field.getText());
+            }
+          });
     }
   }
 

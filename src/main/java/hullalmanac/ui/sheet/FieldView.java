@@ -7,6 +7,7 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.Typing;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import javax.swing.JComboBox;
@@ -15,8 +16,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.event.PopupMenuEvent;
 import javax.swing.event.PopupMenuListener;
 import javax.swing.text.JTextComponent;
@@ -96,7 +95,7 @@ final class FieldView extends JPanel {
   }
 
   private void text(JTextComponent component) {
-    component.getDocument().addDocumentListener(new Typed());
+    Typing.in(component, this::typed);
     component.addFocusListener(
         new FocusAdapter() {
           @Override
@@ -142,7 +141,7 @@ final class FieldView extends JPanel {
     if (open) {
       JTextField editor = (JTextField) box.getEditor().getEditorComponent();
       editor.addFocusListener(left);
-      editor.getDocument().addDocumentListener(new Typed());
+      Typing.in(editor, this::typed);
       Act.on(editor, "ENTER", editor::transferFocus);
     } else {
       box.addFocusListener(left);
@@ -150,22 +149,9 @@ final class FieldView extends JPanel {
     return box;
   }
 
-  private final class Typed implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      changedUpdate(e);
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      changedUpdate(e);
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      if (!showing) {
-        say(sheet.say(at, text()));
-      }
+  private void typed() {
+    if (!showing) {
+      say(sheet.say(at, text()));
     }
   }
 

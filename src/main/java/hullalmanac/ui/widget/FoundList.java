@@ -13,8 +13,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** The left side of a place: what is looked for, and the list of what was found. */
@@ -79,24 +77,7 @@ public final class FoundList<T> extends JPanel {
     find.getAccessibleContext().setAccessibleName(words.find());
     Act.on(find, "ESCAPE", () -> find.setText(""));
     Act.on(find, "DOWN", list::requestFocusInWindow);
-    find.getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                changedUpdate(e);
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                changedUpdate(e);
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                acts.find().accept(find.getText());
-              }
-            });
+    Typing.in(find, () -> acts.find().accept(find.getText()));
   }
 
   /** Tells who wants to know that one was chosen. */
