@@ -25,6 +25,8 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -45,6 +47,7 @@ public final class ShellPresenter implements Desk {
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
   private final OwnerPresenter owner;
+  private final List<Runnable> afterwards = new ArrayList<>();
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -96,9 +99,21 @@ public final class ShellPresenter implements Desk {
     publish();
   }
 
-  /** Reads the record and shows it; only the newest reading counts. */
+  /** Reads the record and shows it, then plans what care plans make fall due. */
   public void load() {
-    during(() -> refusal(edits.planVisits(service.today())), () -> {});
+    during(Optional::empty, this::planVisits);
+  }
+
+  private void planVisits() {
+    tasks.run(
+        Lane.DATABASE,
+        () -> edits.planVisits(service.today()),
+        planned -> {
+          if (planned instanceof Change.Ready ready && !ready.edit().isEmpty()) {
+            during(Optional::empty, () -> {});
+          }
+        },
+        this::failed);
   }
 
   /** Does something with the boat whose page is open; nothing where none is. */
@@ -212,14 +227,22 @@ public final class ShellPresenter implements Desk {
                 new Read(service.read(), service.today(), service.status(), edits.standing())));
   }
 
-  /** Does a deed, then reads the record and shows it. */
+  /**
+   * Does a deed, then reads the record and shows it. Only the newest reading is shown; what follows
+   * the deeds before it follows then, too.
+   */
   private void during(Deed deed, Runnable done) {
-    long mine = ++newest;
     tasks.run(
         Lane.DATABASE,
         () -> after(deed),
         after -> {
-          after.read().ifPresent(read -> reckon(read, mine, done));
+          after
+              .read()
+              .ifPresent(
+                  read -> {
+                    afterwards.add(done);
+                    reckon(read, ++newest);
+                  });
           after.refused().ifPresent(this::say);
         },
         this::failed);
@@ -230,7 +253,7 @@ public final class ShellPresenter implements Desk {
     publish();
   }
 
-  private void reckon(Read read, long mine, Runnable done) {
+  private void reckon(Read read, long mine) {
     Optional<Fleet> before = fleet;
     tasks.run(
         Lane.COMPUTING,
@@ -241,8 +264,10 @@ public final class ShellPresenter implements Desk {
         after -> {
           if (mine == newest) {
             show(read, after);
+            List<Runnable> due = List.copyOf(afterwards);
+            afterwards.clear();
+            due.forEach(Runnable::run);
           }
-          done.run();
         },
         this::failed);
   }
