@@ -62,9 +62,11 @@ public final class EditService {
 
   /** What undo and redo would do. */
   public Standing standing() {
-    return record.readOnly()
-        ? new Standing(Optional.empty(), Optional.empty())
-        : new Standing(record.undoable(), record.redoable());
+    if (record.readOnly()) {
+      return new Standing(Optional.empty(), Optional.empty());
+    }
+    hullalmanac.store.Standing now = record.standing();
+    return new Standing(now.undo().map(Act::what), now.redo().map(Act::what));
   }
 
   /** Takes back the newest act; returns it in words. */

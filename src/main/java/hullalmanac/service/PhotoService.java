@@ -7,7 +7,6 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Pixels;
-import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
@@ -169,7 +168,7 @@ public final class PhotoService {
     if (!rows.isEmpty()) {
       Change change = Change.checked(almanac, Edit.put(rows));
       if (change instanceof Change.Refused no) {
-        usable.keySet().forEach(g -> refused.put(g.file(), sentence(no.problems().get(0))));
+        usable.keySet().forEach(g -> refused.put(g.file(), no.problems().get(0).sentence()));
         return new Added(0, already, refused);
       }
       record.change(what(almanac, rows), ((Change.Ready) change).edit());
@@ -210,15 +209,6 @@ public final class PhotoService {
                 p.file().equals(wanted.file())
                     && p.boat().equals(wanted.boat())
                     && p.visit().equals(wanted.visit()));
-  }
-
-  private static String sentence(Problem problem) {
-    String message = problem.message();
-    return message.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-        + message.substring(1)
-        + ". "
-        + problem.advice()
-        + ".";
   }
 
   private static String what(Almanac almanac, List<Photo> rows) {

@@ -11,6 +11,7 @@ import hullalmanac.core.record.RowChange;
 import hullalmanac.store.Copies;
 import hullalmanac.store.Database;
 import hullalmanac.store.RecordLock;
+import hullalmanac.store.Standing;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -189,14 +190,9 @@ public final class RecordService implements AutoCloseable {
     return surroundings.clock().instant();
   }
 
-  /** What undo would take back, in words. */
-  public Optional<String> undoable() {
-    return database.undoable().map(Act::what);
-  }
-
-  /** What redo would do again, in words. */
-  public Optional<String> redoable() {
-    return database.redoable().map(Act::what);
+  /** Where undo and redo stand. */
+  public Standing standing() {
+    return database.standing();
   }
 
   /** Takes back the newest act; returns it in words, or nothing when there was none. */

@@ -234,28 +234,19 @@ public final class Database implements AutoCloseable {
     return read(tx -> tx.list("SELECT count(*) AS n FROM act", row -> row.whole("n")).get(0));
   }
 
-  /** The act that undo would take back. */
-  public Optional<Act> undoable() {
-    return standing().undo();
-  }
-
-  /** The undoing that redo would take back. */
-  public Optional<Act> redoable() {
-    return standing().redo();
-  }
-
-  private Standing standing() {
+  /** Where undo and redo stand. */
+  public Standing standing() {
     return read(tx -> new Acts(tx).standing(setting.newest()));
   }
 
   /** Takes back the newest act that holds; returns it, or nothing when there was none. */
   public Optional<Act> undo(Instant at, LocalDate day) {
-    return takeBack(undoable(), at, day);
+    return takeBack(standing().undo(), at, day);
   }
 
   /** Does again what was undone last; returns its undoing, or nothing when there was none. */
   public Optional<Act> redo(Instant at, LocalDate day) {
-    return takeBack(redoable(), at, day);
+    return takeBack(standing().redo(), at, day);
   }
 
   private Optional<Act> takeBack(Optional<Act> act, Instant at, LocalDate day) {

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param done acts that hold and can be taken back, oldest first
  * @param undone undoings that can be taken back in turn (done again), oldest first
  */
-record Standing(List<Act> done, List<Act> undone) {
+public record Standing(List<Act> done, List<Act> undone) {
   /** Walks the acts in the order in which they happened. */
   static Standing of(List<Act> acts) {
     List<Act> done = new ArrayList<>();
@@ -41,12 +41,12 @@ record Standing(List<Act> done, List<Act> undone) {
   }
 
   /** The act that undo would take back. */
-  Optional<Act> undo() {
+  public Optional<Act> undo() {
     return last(done);
   }
 
   /** The undoing that redo would take back. */
-  Optional<Act> redo() {
+  public Optional<Act> redo() {
     return last(undone);
   }
 }

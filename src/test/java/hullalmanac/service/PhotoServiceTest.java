@@ -2,6 +2,7 @@ package hullalmanac.service;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
@@ -113,7 +114,10 @@ class PhotoServiceTest {
         .anySatisfy(p -> assertThat(p.file()).isEqualTo(PhotoFiles.sha256(heic) + ".heic"))
         .anySatisfy(p -> assertThat(p.takenAt()).isEmpty());
     assertThat(PhotoFiles.missing(record.photos(), rows)).isEmpty();
-    assertThat(record.undoable()).get().asString().endsWith(": 3 photos added");
+    assertThat(record.standing().undo().map(Act::what))
+        .get()
+        .asString()
+        .endsWith(": 3 photos added");
   }
 
   @Test
@@ -135,11 +139,11 @@ class PhotoServiceTest {
     PhotoService.Added added = photos.add(List.of(given(first, visit), given(copy, visit)));
     assertThat(added.added()).isEqualTo(1);
     assertThat(added.already()).isEqualTo(1);
-    Optional<String> act = record.undoable();
+    Optional<String> act = record.standing().undo().map(Act::what);
     added = photos.add(List.of(given(copy, visit)));
     assertThat(added.added()).isZero();
     assertThat(added.already()).isEqualTo(1);
-    assertThat(record.undoable()).isEqualTo(act);
+    assertThat(record.standing().undo().map(Act::what)).isEqualTo(act);
     assertThat(photos.add(List.of(given(first, other))).added()).isEqualTo(1);
     assertThat(record.almanac().photos()).hasSize(2);
     assertThat(kept()).hasSize(1);

@@ -15,6 +15,7 @@ import hullalmanac.core.record.Made;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.RowChange;
+import hullalmanac.core.record.With;
 import hullalmanac.sample.SampleRecord;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -40,21 +41,8 @@ class UndoTest {
     return Database.open(folder, Database.Mode.READ_WRITE, DAY, SETTING);
   }
 
-  private static Boat renamed(Boat b, String name) {
-    return new Boat(
-        b.id(),
-        b.key(),
-        name,
-        b.type(),
-        b.loa(),
-        b.beam(),
-        b.freeboard(),
-        b.hullNumber(),
-        b.built(),
-        b.use(),
-        b.status(),
-        b.knownFrom(),
-        b.note());
+  private static Boat renamed(Boat boat, String name) {
+    return With.component(boat, "name", name);
   }
 
   /** Some rows of the sample out, others in, with all that hangs on them whole. */
@@ -129,10 +117,10 @@ class UndoTest {
       Boat boat = db.almanac().boats().get(0);
       db.change("one", NOON, DAY, Edit.put(renamed(boat, "One")));
       db.undo(NOON, DAY);
-      assertThat(db.redoable()).isPresent();
+      assertThat(db.standing().redo()).isPresent();
       db.change("two", NOON, DAY, Edit.put(renamed(boat, "Two")));
-      assertThat(db.redoable()).isEmpty();
-      assertThat(db.undoable()).get().extracting(Act::what).isEqualTo("two");
+      assertThat(db.standing().redo()).isEmpty();
+      assertThat(db.standing().undo()).get().extracting(Act::what).isEqualTo("two");
     }
   }
 

@@ -8,6 +8,7 @@ import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceState;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Tone;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -68,7 +69,7 @@ final class ReasonWords {
             .filter(s -> !asOf.isBefore(s.from()) && asOf.isBefore(s.until()))
             .findFirst()
             .orElse(stays.get(stays.size() - 1));
-    facts.add(capital(place(now)));
+    facts.add(Texts.capital(place(now)));
     stays.stream()
         .filter(
             s ->
@@ -134,7 +135,7 @@ final class ReasonWords {
               .map(day -> "Met in service on " + DAY.format(day) + "; nobody has looked since")
               .orElse("Nobody has looked at it yet"));
     }
-    facts.set(0, capital(facts.get(0)));
+    facts.set(0, Texts.capital(facts.get(0)));
     return facts;
   }
 
@@ -193,9 +194,5 @@ final class ReasonWords {
 
   private static String frequency(double risk) {
     return Math.round(risk * 10) + " in 10";
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ENGLISH) + text.substring(1);
   }
 }

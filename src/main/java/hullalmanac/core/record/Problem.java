@@ -10,4 +10,9 @@ package hullalmanac.core.record;
  * @param message what is wrong, a sentence
  * @param advice what to do about it, a sentence
  */
-public record Problem(Kind kind, String key, String field, String message, String advice) {}
+public record Problem(Kind kind, String key, String field, String message, String advice) {
+  /** What is wrong and what to do about it, in words for the screen. */
+  public String sentence() {
+    return Texts.capital(message) + ". " + advice + ".";
+  }
+}

@@ -1,10 +1,19 @@
 package hullalmanac.core.record;
 
+import java.util.Locale;
+
 /** Rules for the texts of a record. */
-final class Texts {
+public final class Texts {
   private static final int LONGEST_KEY = 80;
 
   private Texts() {}
+
+  /** A text with a capital in front. */
+  public static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
 
   /** Refuses a blank text where one is needed. */
   static String require(String text, String what) {

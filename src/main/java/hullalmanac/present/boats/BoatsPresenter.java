@@ -9,6 +9,7 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.BoatTimeline;
@@ -221,7 +222,7 @@ public final class BoatsPresenter {
         boat.name(),
         facts(boat, l),
         leading
-            .map(x -> ForecastWords.capital(x.surface().words()) + ": " + words.due(x))
+            .map(x -> Texts.capital(x.surface().words()) + ": " + words.due(x))
             .orElse("No coat is in service"),
         leading
             .map(words::sentence)

@@ -3,6 +3,7 @@ package hullalmanac.present.edit;
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Moment;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.work.PhotoSorting;
 import hullalmanac.present.sheet.Input;
@@ -138,7 +139,7 @@ final class DayPhotos {
   }
 
   private static String sentence(String why) {
-    return why.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + why.substring(1) + ".";
+    return Texts.capital(why) + ".";
   }
 
   private static SheetState.Field choice(

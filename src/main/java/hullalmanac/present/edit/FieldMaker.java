@@ -10,6 +10,7 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Numbers;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.With;
 import hullalmanac.present.sheet.Input;
 import java.math.BigDecimal;
@@ -42,7 +43,7 @@ record FieldMaker(Business business, LocalDate today) {
   }
 
   private static String sentence(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    return Texts.capital(words) + ".";
   }
 
   /** Takes a reading as it is, or as absent when nothing was typed. */

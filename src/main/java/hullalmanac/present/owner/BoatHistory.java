@@ -8,11 +8,11 @@ import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.words.DateWords;
-import hullalmanac.present.words.ForecastWords;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -100,7 +100,7 @@ final class BoatHistory {
             for (int i = 0; i < Math.min(first.size(), then.size()); i++) {
               pairs.add(
                   new OwnerState.Pair(
-                      ForecastWords.capital(SurfaceNames.of(List.of(surface))),
+                      Texts.capital(SurfaceNames.of(List.of(surface))),
                       day(visit),
                       first.get(i).file(),
                       then.get(i).file()));

@@ -9,10 +9,10 @@ import hullalmanac.core.record.Geometry;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.present.Lookups;
-import hullalmanac.present.words.ForecastWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -51,7 +51,7 @@ final class LookWords {
     water(looked(looks)).ifPresent(seen::add);
     gloss(looks).ifPresent(seen::add);
     if (!seen.isEmpty()) {
-      sentences.add(ForecastWords.capital(String.join("; ", seen)));
+      sentences.add(Texts.capital(String.join("; ", seen)));
     }
     return sentences;
   }

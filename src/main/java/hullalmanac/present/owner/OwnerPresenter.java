@@ -5,6 +5,7 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.BoatTimeline;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.TaskRunner;
@@ -125,7 +126,7 @@ public final class OwnerPresenter {
         .map(
             f ->
                 new OwnerState.Next(
-                    ForecastWords.capital(f.surface().words()) + ": " + words.due(f),
+                    Texts.capital(f.surface().words()) + ": " + words.due(f),
                     words.sentence(f),
                     BoatsPresenter.reasons(f),
                     CAUTION))

@@ -6,10 +6,10 @@ import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WorkState;
 import hullalmanac.present.Lookups;
-import hullalmanac.present.words.ForecastWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,7 +71,7 @@ final class WorkWords {
   }
 
   private static String sentence(String verbs, String where) {
-    return ForecastWords.capital(verbs) + ": " + where;
+    return Texts.capital(verbs) + ": " + where;
   }
 
   private static boolean whole(Step step) {

@@ -5,7 +5,6 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
-import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
@@ -143,17 +142,8 @@ public final class ShellPresenter implements Desk {
 
   private static Optional<String> refusal(Change outcome) {
     return outcome instanceof Change.Refused refused
-        ? Optional.of(words(refused.problems().get(0)))
+        ? Optional.of(refused.problems().get(0).sentence())
         : Optional.empty();
-  }
-
-  private static String words(Problem problem) {
-    String message = problem.message();
-    return message.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-        + message.substring(1)
-        + ". "
-        + problem.advice()
-        + ".";
   }
 
   @Override

@@ -3,6 +3,7 @@ package hullalmanac.present.words;
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Outcome;
 import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.Texts;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,7 +35,7 @@ public record ForecastWords(LocalDate today) {
     } else {
       text = all.get(0) + ", " + all.get(1) + " and " + (all.size() - 2) + " more";
     }
-    return capital(text);
+    return Texts.capital(text);
   }
 
   /** When a coat is best renewed, short, for a list. */
@@ -113,7 +114,7 @@ public record ForecastWords(LocalDate today) {
               + " (8 in 10). ";
       String then =
           d.renewBy().isBefore(today)
-              ? capital(frequency(f.lapsedNow().orElse(0.0))) + " such coats are bare by now."
+              ? Texts.capital(frequency(f.lapsedNow().orElse(0.0))) + " such coats are bare by now."
               : "By "
                   + days.exact(d.renewBy())
                   + ", "
@@ -127,7 +128,7 @@ public record ForecastWords(LocalDate today) {
                   + ", the last day on which it can be worked on.";
       return range + then + moved;
     }
-    return capital(due(f))
+    return Texts.capital(due(f))
         + (f.outcome() instanceof Outcome.AlreadyLapsed ? ", " + chance(f) : "")
         + ".";
   }
@@ -138,12 +139,5 @@ public record ForecastWords(LocalDate today) {
     return tenths == 0
         ? "fewer than 1 in 10"
         : tenths == 10 ? "more than 9 in 10" : tenths + " in 10";
-  }
-
-  /** The text with a capital first letter. */
-  public static String capital(String text) {
-    return text.isEmpty()
-        ? text
-        : text.substring(0, 1).toUpperCase(java.util.Locale.ENGLISH) + text.substring(1);
   }
 }

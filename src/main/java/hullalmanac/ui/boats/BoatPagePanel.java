@@ -1,5 +1,6 @@
 package hullalmanac.ui.boats;
 
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.DateSteps;
 import hullalmanac.present.boats.BoatPage;
@@ -85,7 +86,7 @@ final class BoatPagePanel {
       for (WaterBehaviour water : WaterBehaviour.values()) {
         look.add(
             button(
-                water == WaterBehaviour.FLAT ? "Lies flat" : Labels.capital(water.words()),
+                water == WaterBehaviour.FLAT ? "Lies flat" : Texts.capital(water.words()),
                 "",
                 () -> presenter.washed(Optional.of(water))),
             HIGH);

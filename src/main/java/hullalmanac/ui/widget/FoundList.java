@@ -1,5 +1,6 @@
 package hullalmanac.ui.widget;
 
+import hullalmanac.core.record.Texts;
 import hullalmanac.ui.theme.Theme;
 import java.util.List;
 import java.util.function.Consumer;
@@ -49,7 +50,7 @@ public final class FoundList<T> extends JPanel {
     add.setName(words.add());
     add.addActionListener(e -> acts.add().run());
     list.setName(words.name());
-    list.getAccessibleContext().setAccessibleName(Labels.capital(words.name()));
+    list.getAccessibleContext().setAccessibleName(Texts.capital(words.name()));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new ItemCell<>(lines));
     list.addListSelectionListener(

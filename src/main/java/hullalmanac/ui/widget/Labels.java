@@ -34,11 +34,6 @@ public final class Labels {
     return new Sized(text, Theme.Size.BODY, false, true);
   }
 
-  /** A text with a capital in front. */
-  public static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
-  }
-
   /** Text that breaks into lines; it cannot be edited and is no stop for Tab. */
   public static JTextArea wrapped(String text, boolean quiet) {
     return new Wrapped(text, quiet);

@@ -11,6 +11,7 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.With;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
 import hullalmanac.present.TaskRunner;
@@ -47,21 +48,8 @@ class FindPresenterTest {
         .orElseThrow();
   }
 
-  private static Boat named(Boat b, String name) {
-    return new Boat(
-        b.id(),
-        b.key(),
-        name,
-        b.type(),
-        b.loa(),
-        b.beam(),
-        b.freeboard(),
-        b.hullNumber(),
-        b.built(),
-        b.use(),
-        b.status(),
-        b.knownFrom(),
-        b.note());
+  private static Boat named(Boat boat, String name) {
+    return With.component(boat, "name", name);
   }
 
   private List<String> titles() {
