@@ -43,7 +43,9 @@ final class FieldView extends JPanel {
   }
 
   private FieldView(At at, SheetState.Field field, Sheet sheet, boolean labelled) {
-    super(new MigLayout("insets 0, fillx, wrap 1, gap 0 2, hidemode 3", "[grow, fill]", ""));
+    super(
+        new MigLayout(
+            "insets 0, fillx, wrap 1, gap 0 2, hidemode 3, novisualpadding", "[grow, fill]", ""));
     this.sheet = sheet;
     this.at = at;
     setOpaque(false);
@@ -74,7 +76,6 @@ final class FieldView extends JPanel {
       area.setLineWrap(true);
       area.setWrapStyleWord(true);
       area.setBorder(new com.formdev.flatlaf.ui.FlatTextBorder());
-      area.putClientProperty("visualPadding", new java.awt.Insets(2, 2, 2, 2));
       area.setOpaque(false);
       text(area);
       Act.on(area, "TAB", area::transferFocus);

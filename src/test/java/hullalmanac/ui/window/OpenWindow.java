@@ -62,6 +62,8 @@ final class OpenWindow {
           return null;
         });
     await(() -> all(window.frame(), true).contains("boats are due within ten weeks"));
+    // The visits of care plans, which are planned after the first look, can be taken back.
+    await(() -> onEventThread(() -> showing("Undo")));
   }
 
   private static void refuseEventThread() {
