@@ -1,7 +1,5 @@
 package hullalmanac.ui.window;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import hullalmanac.core.record.Almanac;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.boats.BoatsState;
@@ -34,8 +32,8 @@ import java.util.concurrent.TimeUnit;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
-import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 
 /** The real window on a record of its own, used by real keys and clicks, which are counted. */
 final class OpenWindow {
@@ -219,7 +217,7 @@ final class OpenWindow {
       if (seen && !c.isShowing()) {
         continue;
       }
-      if (c instanceof JTextArea area) {
+      if (c instanceof JTextComponent area) {
         all.append(area.getText()).append('\n');
       } else if (c instanceof JLabel label) {
         all.append(label.getText()).append('\n');
@@ -280,7 +278,13 @@ final class OpenWindow {
   void await(Callable<Boolean> met) throws Exception {
     long until = System.nanoTime() + PATIENCE_MS * 1_000_000L;
     while (!met.call()) {
-      assertThat(System.nanoTime()).as("what was waited for came in time").isLessThan(until);
+      if (System.nanoTime() > until) {
+        throw new AssertionError(
+            "what was waited for did not come; the cursor is in "
+                + focused()
+                + ", and the window says:\n"
+                + onEventThread(() -> all(window.frame(), true)));
+      }
       Thread.sleep(50);
     }
   }
