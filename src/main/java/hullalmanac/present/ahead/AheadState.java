@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param due what is due within ten weeks, in order of the early end
  * @param later the rest
  * @param beside lists at the side, each with its heading
+ * @param part how many of how many rows are shown; empty when all are
  */
 public record AheadState(
     String heading,
@@ -26,7 +27,8 @@ public record AheadState(
     String harbour,
     List<Row> due,
     List<Row> later,
-    List<Aside> beside) {
+    List<Aside> beside,
+    String part) {
   public AheadState {
     harbours = List.copyOf(harbours);
     due = List.copyOf(due);
@@ -47,7 +49,8 @@ public record AheadState(
         ALL,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        "");
   }
 
   /**

@@ -26,9 +26,12 @@ public final class AheadPanel extends JPanel {
   private final JTextArea summary = Labels.wrapped("", true);
   private final JComboBox<String> harbour = new JComboBox<>();
   private final JPanel rows =
-      new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow]", ""));
-  private final JPanel beside = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow]", ""));
+      new JPanel(
+          new MigLayout("insets 0, fillx, wrap 1, hidemode 3, novisualpadding", "[grow]", ""));
+  private final JPanel beside =
+      new JPanel(new MigLayout("insets 0, fillx, wrap 1, novisualpadding", "[grow]", ""));
   private final JButton catchUp = new JButton("Evening catch-up");
+  private final JButton more = new JButton("Show more");
   private final ScrollColumn page =
       new ScrollColumn(
           new MigLayout("insets 20 24 24 24, fillx, gap 32 0", "[grow]32[190:200:220]", "[][top]"));
@@ -50,9 +53,12 @@ public final class AheadPanel extends JPanel {
     catchUp.setName("catch up");
     catchUp.setToolTipText("Ctrl+Shift+E");
     catchUp.addActionListener(e -> presenter.catchUp());
+    more.setName("show more");
+    more.addActionListener(e -> presenter.showMore());
     rows.setOpaque(false);
     beside.setOpaque(false);
-    JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 16 4", "[grow][]", "[][]"));
+    JPanel head =
+        new JPanel(new MigLayout("insets 0, fillx, gap 16 4, novisualpadding", "[grow][]", "[][]"));
     head.setOpaque(false);
     head.add(heading, "growx");
     head.add(harbour, "hmin 32, wrap");
@@ -102,6 +108,10 @@ public final class AheadPanel extends JPanel {
           "gapbottom 20");
     }
     addRows("Later", state.later(), state);
+    if (!state.part().isEmpty()) {
+      rows.add(Labels.quiet(state.part()), "split 2, gaptop 12");
+      rows.add(more, "hmin 32");
+    }
     beside.removeAll();
     beside.add(catchUp, "hmin 32, gapbottom 20");
     for (AheadState.Aside aside : state.beside()) {

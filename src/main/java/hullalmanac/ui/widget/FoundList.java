@@ -102,7 +102,7 @@ public final class FoundList<T> extends JPanel {
     updating = true;
     found.setText(words);
     items.clear();
-    now.forEach(items::addElement);
+    items.addAll(now);
     for (int i = 0; i < items.size(); i++) {
       if (isChosen.test(items.get(i))) {
         list.setSelectedIndex(i);
