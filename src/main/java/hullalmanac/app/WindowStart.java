@@ -58,12 +58,14 @@ final class WindowStart {
     if (!RecordService.isIn(record)) {
       RecordService.create(record, surroundings);
     }
+    FileWindowMemory memory = new FileWindowMemory(folders.state().resolve("window.properties"));
+    Optional<WindowLook> look = memory.recall();
+    // The look takes its time as well; the event thread sees to it while this one opens the record.
+    SwingUtilities.invokeLater(() -> dress(look));
     Optional<RecordService> open = openOrCall(record);
     if (open.isEmpty()) {
       return 0;
     }
-    FileWindowMemory memory = new FileWindowMemory(folders.state().resolve("window.properties"));
-    Optional<WindowLook> look = memory.recall();
     Opened opened = new Opened(open.get(), new SwingTaskRunner(), memory, scratch);
     SwingUtilities.invokeLater(() -> show(opened, look));
     return STAYS_OPEN;
@@ -104,9 +106,12 @@ final class WindowStart {
     }
   }
 
-  private void show(Opened opened, Optional<WindowLook> look) {
+  private static void dress(Optional<WindowLook> look) {
     Theme.start(look.map(WindowLook::dark).orElse(false), look.map(WindowLook::zoom).orElse(1f));
     Theme.wetHands(look.map(WindowLook::wetHands).orElse(false));
+  }
+
+  private void show(Opened opened, Optional<WindowLook> look) {
     ShellPresenter presenter =
         new ShellPresenter(
             FleetService.of(opened.record()), new EditService(opened.record()), opened.tasks());

@@ -30,7 +30,7 @@ public final class MainWindow {
   private WindowLook left;
 
   /**
-   * Builds the window; {@link Theme#start} comes first.
+   * Builds the window and has the record read meanwhile; {@link Theme#start} comes first.
    *
    * @param look how it was left the last time
    * @param closed called with how it is left, when it has been closed
@@ -38,6 +38,7 @@ public final class MainWindow {
   public MainWindow(
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
+    presenter.load();
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
@@ -71,11 +72,10 @@ public final class MainWindow {
     clock.start();
   }
 
-  /** Shows the window and has the record read. */
+  /** Shows the window. */
   public void open() {
     frame.setVisible(true);
     content.takeFocus();
-    presenter.load();
   }
 
   /** Brings the window before all others. */
