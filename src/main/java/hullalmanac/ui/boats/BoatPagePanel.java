@@ -10,9 +10,11 @@ import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.CardRow;
 import hullalmanac.ui.widget.ChartBox;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.Marks;
 import hullalmanac.ui.widget.ScrollColumn;
 import hullalmanac.ui.widget.StepsBox;
 import hullalmanac.ui.widget.TidyTable;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,14 +74,15 @@ final class BoatPagePanel {
   }
 
   private JPanel acts() {
-    JPanel acts = new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3", "", ""));
+    JPanel acts =
+        new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3, novisualpadding", "", ""));
     acts.setOpaque(false);
     acts.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
     acts.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
     acts.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
     acts.add(button("Show the owner", "F11", presenter::showOwner), HIGH + ", wrap");
     if (washing) {
-      JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8", "", "[center]"));
+      JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8, novisualpadding", "", "[center]"));
       look.setOpaque(false);
       look.add(Labels.plain("Washed today. What did water do?"));
       look.add(button("Nobody looked", "", () -> presenter.washed(Optional.empty())), HIGH);
@@ -139,8 +142,21 @@ final class BoatPagePanel {
   private static final class ShownTab extends JTabbedPane {
     private static final long serialVersionUID = 1L;
 
+    /** Under the tab chosen lies a line that tells it; the ring of the cursor spares it. */
+    private static final int LINE_BELOW = 4;
+
     ShownTab() {
       addChangeListener(e -> revalidate());
+    }
+
+    @Override
+    protected void paintComponent(java.awt.Graphics g) {
+      super.paintComponent(g);
+      if (isFocusOwner() && getSelectedIndex() >= 0) {
+        Rectangle tab = getBoundsAt(getSelectedIndex());
+        tab.height -= com.formdev.flatlaf.util.UIScale.scale(LINE_BELOW);
+        Marks.cursor(g, tab);
+      }
     }
 
     @Override

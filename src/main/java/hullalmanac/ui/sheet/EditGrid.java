@@ -5,9 +5,12 @@ import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.Marks;
 import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.awt.event.FocusAdapter;
@@ -163,6 +166,18 @@ final class EditGrid extends JTable {
       field.selectAll();
     }
     return c;
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    if (onCell()) {
+      Rectangle cell = getCellRect(getSelectedRow(), getSelectedColumn(), false);
+      Marks.chosen(g, cell);
+      if (isFocusOwner()) {
+        Marks.cursor(g, cell);
+      }
+    }
   }
 
   private void keys() {

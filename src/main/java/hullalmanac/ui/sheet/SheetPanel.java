@@ -225,11 +225,12 @@ public final class SheetPanel extends JPanel {
     return row;
   }
 
-  private static JComponent table(SheetState.Table table) {
+  private JComponent table(SheetState.Table table) {
     if (table.rows().isEmpty()) {
       return Labels.quiet(table.empty());
     }
-    TidyTable view = new TidyTable(table.heading(), table.columns(), table.rows());
+    String name = table.heading().isEmpty() ? title.getText() : table.heading();
+    TidyTable view = new TidyTable(name, table.columns(), table.rows());
     JPanel stack = new JPanel(new BorderLayout());
     stack.add(view.getTableHeader(), BorderLayout.NORTH);
     stack.add(view);

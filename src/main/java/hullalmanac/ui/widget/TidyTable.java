@@ -1,7 +1,10 @@
 package hullalmanac.ui.widget;
 
+import java.awt.Graphics;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
@@ -31,6 +34,18 @@ public final class TidyTable extends JTable {
     getTableHeader().setReorderingAllowed(false);
     headerAtLeft();
     fit();
+    addFocusListener(
+        new FocusListener() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            repaint();
+          }
+
+          @Override
+          public void focusLost(FocusEvent e) {
+            repaint();
+          }
+        });
     Act.within(this, "TAB", this::transferFocus);
     Act.within(this, "shift TAB", this::transferFocusBackward);
     Act.within(this, "ctrl C", this::copyRows);
@@ -74,6 +89,17 @@ public final class TidyTable extends JTable {
             }
           }
         });
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    for (int row : getSelectedRows()) {
+      Marks.chosen(g, getCellRect(row, 0, true));
+    }
+    if (isFocusOwner()) {
+      Marks.cursor(g, getVisibleRect());
+    }
   }
 
   private void copyRows() {
