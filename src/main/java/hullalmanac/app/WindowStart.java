@@ -1,8 +1,10 @@
 package hullalmanac.app;
 
 import hullalmanac.app.process.FrontDoor;
+import hullalmanac.app.process.SystemTint;
 import hullalmanac.cli.CliContext;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.present.Look;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
@@ -105,8 +107,8 @@ final class WindowStart {
   }
 
   private void show(Opened opened, Optional<WindowLook> look) {
-    Theme.start(look.map(WindowLook::dark).orElse(false), look.map(WindowLook::zoom).orElse(1f));
-    Theme.wetHands(look.map(WindowLook::wetHands).orElse(false));
+    Theme.start(look.map(WindowLook::look).orElse(Look.USUAL));
+    SystemTint.ask(dark -> SwingUtilities.invokeLater(() -> Theme.systemIs(dark)));
     ShellPresenter presenter =
         new ShellPresenter(
             FleetService.of(opened.record()), new EditService(opened.record()), opened.tasks());

@@ -17,6 +17,7 @@ import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
+import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
@@ -42,6 +43,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final SettingsPresenter settings = new SettingsPresenter(this);
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
@@ -78,6 +80,10 @@ public final class ShellPresenter implements Desk {
 
   public ShelfPresenter shelf() {
     return shelf;
+  }
+
+  public SettingsPresenter settings() {
+    return settings;
   }
 
   public BoatsPresenter boats() {
@@ -275,6 +281,7 @@ public final class ShellPresenter implements Desk {
     boats.show(after);
     people.show(after);
     shelf.show(after);
+    settings.show(after);
     find.show(after);
     owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));

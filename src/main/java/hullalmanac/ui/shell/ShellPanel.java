@@ -6,6 +6,7 @@ import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
 import hullalmanac.ui.people.PeoplePanel;
+import hullalmanac.ui.settings.SettingsPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
 import java.awt.BorderLayout;
@@ -38,6 +39,7 @@ final class ShellPanel extends JPanel {
     place(Place.BOATS, boats);
     place(Place.PEOPLE, new PeoplePanel(presenter.people()));
     place(Place.SHELF, new ShelfPanel(presenter.shelf()));
+    place(Place.SETTINGS, new SettingsPanel(presenter.settings()));
     add(rail, BorderLayout.WEST);
     add(places);
     add(status, BorderLayout.SOUTH);
