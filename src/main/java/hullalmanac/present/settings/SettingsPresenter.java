@@ -6,6 +6,8 @@ import hullalmanac.present.Look;
 import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.LookSheet;
 import hullalmanac.present.edit.PracticeSheet;
+import hullalmanac.present.edit.RecordSheet;
+import hullalmanac.present.house.House;
 import hullalmanac.present.settings.SettingsState.Page;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.Fleet;
@@ -43,11 +45,17 @@ public final class SettingsPresenter {
     }
   }
 
-  public SettingsPresenter(Desk desk) {
+  /**
+   * @param house who moves the record as a whole
+   */
+  public SettingsPresenter(Desk desk, Supplier<House> house) {
     for (BusinessSheet.Page page : BusinessSheet.Page.values()) {
       pages.put(new Page(page.words(), page.about()), () -> new BusinessSheet(desk, page));
     }
     pages.put(new Page("How it looks", "Light or dark, size, targets"), () -> new LookSheet(looks));
+    pages.put(
+        new Page("The record and its copies", "Where it lies, moving, a second place"),
+        () -> new RecordSheet(desk, house));
     for (PracticeValue.Topic topic : PracticeValue.Topic.values()) {
       pages.put(new Page(topic.words(), topic.about()), () -> new PracticeSheet(desk, topic));
     }

@@ -19,6 +19,7 @@ final class ShellPanel extends JPanel {
 
   private final Rail rail;
   private final StatusLine status;
+  private final NoticeBar notices;
   private final CardLayout cards = new CardLayout();
   private final JPanel places = new JPanel(cards);
   private static final String SHEET = "sheet";
@@ -41,7 +42,11 @@ final class ShellPanel extends JPanel {
     place(Place.SHELF, new ShelfPanel(presenter.shelf()));
     place(Place.SETTINGS, new SettingsPanel(presenter.settings()));
     add(rail, BorderLayout.WEST);
-    add(places);
+    notices = new NoticeBar(presenter::press);
+    JPanel middle = new JPanel(new BorderLayout());
+    middle.add(notices, BorderLayout.NORTH);
+    middle.add(places);
+    add(middle);
     add(status, BorderLayout.SOUTH);
     sheet = new SheetPanel(presenter::leave);
     places.add(sheet, SHEET);
@@ -78,5 +83,6 @@ final class ShellPanel extends JPanel {
     wasSheet = state.sheet().isPresent();
     shown = state.place();
     status.show(state);
+    notices.show(state.notices());
   }
 }
