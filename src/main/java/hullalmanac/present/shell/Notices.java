@@ -15,6 +15,9 @@ final class Notices {
   private static final String SAMPLE = "sample";
   private static final String SECOND = "second place";
 
+  private static final String TOLD = "told";
+
+  private Optional<String> told = Optional.empty();
   private boolean sample;
   private Seen seen = new Seen(List.of(), Optional.empty(), ZoneOffset.UTC);
 
@@ -43,6 +46,10 @@ final class Notices {
     sample = house.isSample();
   }
 
+  void tell(String sentence) {
+    told = Optional.of(sentence);
+  }
+
   void seen(Seen now) {
     seen = now;
   }
@@ -69,12 +76,16 @@ final class Notices {
                   + " once.",
               "Compare them"));
     }
+    told.ifPresent(sentence -> all.add(new Notice(TOLD, sentence, "Good")));
     seen.second().ifPresent(why -> all.add(new Notice(SECOND, why, "Try again")));
     return all;
   }
 
   /** Does what can be done about one; trying again is for the caller. */
   void press(Notice notice, House house, Consumer<HouseService.Other> compare) {
+    if (notice.id().equals(TOLD)) {
+      told = Optional.empty();
+    }
     if (notice.id().equals(SAMPLE)) {
       house.leaveSample();
     }

@@ -139,6 +139,12 @@ public final class ShellPresenter implements Desk {
         this::failed);
   }
 
+  /** Says something that stands until it was taken note of. */
+  public void tell(String sentence) {
+    notices.tell(sentence);
+    publish();
+  }
+
   /** Does what can be done about a notice. */
   public void press(Notice notice) {
     notices.press(

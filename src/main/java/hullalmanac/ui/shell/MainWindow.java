@@ -80,6 +80,12 @@ public final class MainWindow {
     presenter.load();
   }
 
+  /** Closes it as if its cross had been pressed. */
+  public void close() {
+    left = look();
+    frame.dispose();
+  }
+
   /** Brings the window before all others. */
   public void toFront() {
     if ((frame.getExtendedState() & JFrame.ICONIFIED) != 0) {
