@@ -33,6 +33,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Reads the record, hands it to the places, has it changed, and goes from place to place and back.
@@ -243,6 +244,11 @@ public final class ShellPresenter implements Desk {
   @Override
   public <T> void ask(Function<EditService, T> question, Consumer<T> answer) {
     tasks.run(Lane.DATABASE, () -> question.apply(edits), answer, this::failed);
+  }
+
+  @Override
+  public <T> void reckon(Supplier<T> work, Consumer<T> answer) {
+    tasks.run(Lane.COMPUTING, work, answer, this::failed);
   }
 
   @Override

@@ -6,34 +6,43 @@ import static org.assertj.core.api.Assertions.within;
 import hullalmanac.core.find.FindIndex;
 import hullalmanac.core.find.Hit;
 import hullalmanac.core.find.HitKind;
+import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.Visit;
 import hullalmanac.exchange.photo.DrawnPhotos;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.present.Look;
+import hullalmanac.present.edit.AuditSheet;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
 import hullalmanac.present.edit.NewBoatSheet;
+import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.edit.PracticeSheet;
 import hullalmanac.present.edit.ProductSheet;
+import hullalmanac.present.edit.RecordSheet;
 import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.house.House;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.start.StartPresenter;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
+import hullalmanac.service.HouseService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
 import hullalmanac.ui.owner.OwnerPanel;
 import hullalmanac.ui.sheet.SheetPanel;
+import hullalmanac.ui.start.StartPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
@@ -44,10 +53,13 @@ import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -161,7 +173,15 @@ class PanelsPaintTest {
             new BusinessSheet(presenter, BusinessSheet.Page.MEASURES),
             new BusinessSheet(presenter, BusinessSheet.Page.REMINDERS),
             new PracticeSheet(presenter, PracticeValue.Topic.WEAR),
-            new PracticeSheet(presenter, PracticeValue.Topic.LOOKS));
+            new PracticeSheet(presenter, PracticeValue.Topic.LOOKS),
+            new RecordSheet(presenter, House::still),
+            new AuditSheet(presenter),
+            new OthersSheet(
+                presenter,
+                House.still(),
+                new HouseService.Other("almanac (conflicted copy).db", acts(), acts()),
+                ZoneOffset.UTC,
+                () -> {}));
     for (Sheet sheet : sheets) {
       AtomicReference<Painted> painted = new AtomicReference<>();
       SwingUtilities.invokeAndWait(
@@ -175,6 +195,37 @@ class PanelsPaintTest {
       assertThat(painted.get().faults())
           .as(sheet.getClass().getSimpleName() + " at " + zoom)
           .isEmpty();
+      assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  private static List<Act> acts() {
+    return List.of(
+        new Act(
+            new Id<>(7),
+            Instant.parse("2026-05-01T09:00:00Z"),
+            "desk",
+            "Siskin, Length over all",
+            Optional.empty()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheWaysToBeginWhole(boolean dark, float zoom) throws Exception {
+    for (boolean there : new boolean[] {false, true}) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            StartPresenter start =
+                new StartPresenter(
+                    null,
+                    new StartPresenter.Found(
+                        "HullAlmanac", there, true, Optional.of("copies/almanac-2026-05-01.db")),
+                    Optional.of("The record is open on another computer."));
+            painted.set(new Painted(new StartPanel(start, Optional::empty), 620, 660));
+          });
+      assertThat(painted.get().faults()).as(there + " at " + zoom).isEmpty();
       assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
     }
   }
