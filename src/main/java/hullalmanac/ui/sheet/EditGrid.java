@@ -105,13 +105,13 @@ final class EditGrid extends JTable {
 
     @Override
     public boolean isCellEditable(int row, int column) {
-      return true;
+      return !(state.columns().get(column).input() instanceof Input.Fixed);
     }
 
     @Override
     public void setValueAt(Object value, int row, int column) {
       String text = value.toString();
-      if (!text.equals(getValueAt(row, column))) {
+      if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
         sheet.enter(at(row, column), text);
       }
     }
@@ -254,6 +254,10 @@ final class EditGrid extends JTable {
     if (onCell() && getSelectedRow() < cells.getRowCount()) {
       At at = cells.at(getSelectedRow(), getSelectedColumn());
       String text = cells.getValueAt(getSelectedRow(), getSelectedColumn()).toString();
+      if (!cells.isCellEditable(getSelectedRow(), getSelectedColumn())) {
+        telling.say("", "", "");
+        return;
+      }
       String hint = hint(getSelectedColumn());
       telling.say(at.row(), at.field(), text);
       setToolTipText(hint.isEmpty() ? null : hint);

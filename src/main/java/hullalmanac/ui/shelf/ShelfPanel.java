@@ -81,8 +81,9 @@ public final class ShelfPanel extends JPanel {
     JPanel right = new JPanel(new BorderLayout());
     JPanel head =
         new JPanel(new MigLayout("insets 16 24 2 24, fillx, novisualpadding", "[grow][]8[]", ""));
-    head.add(button("Change", presenter::change), "split 2, hmin 32");
+    head.add(button("Change", presenter::change), "split 3, hmin 32");
     head.add(button("New product", presenter::add), "hmin 32");
+    head.add(button("Said and seen", presenter::audit), "hmin 32");
     head.add(Labels.quiet("Beside it"));
     head.add(beside, "hmin 32, wmax 240");
     right.add(head, BorderLayout.NORTH);

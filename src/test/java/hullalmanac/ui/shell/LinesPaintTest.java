@@ -7,6 +7,7 @@ import hullalmanac.core.record.Id;
 import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
+import hullalmanac.present.Look;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
@@ -30,7 +31,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Paints every place and sheet in both themes, as the window shows it first and as high as it gets,
@@ -52,21 +53,22 @@ class LinesPaintTest {
     SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
   }
 
-  private static PaintedLines look(boolean dark, int height, Supplier<JComponent> make)
+  private static PaintedLines look(Look.Tint tint, int height, Supplier<JComponent> make)
       throws Exception {
     AtomicReference<PaintedLines> lines = new AtomicReference<>();
     SwingUtilities.invokeAndWait(
         () -> {
-          Theme.start(dark, 1f);
+          Theme.start(new Look(tint, 1f, false, false));
           JComponent made = make.get();
           lines.set(new PaintedLines(made, new Painted(made, 1280, height)).look());
         });
     return lines.get();
   }
 
-  private static void holds(boolean dark, String what, Supplier<JComponent> make) throws Exception {
+  private static void holds(Look.Tint tint, String what, Supplier<JComponent> make)
+      throws Exception {
     for (int height : HEIGHTS) {
-      PaintedLines lines = look(dark, height, make);
+      PaintedLines lines = look(tint, height, make);
       assertThat(lines.looked()).as(what).isGreaterThan(10);
       assertThat(lines.faults()).as(what + " at " + height).isEmpty();
     }
@@ -79,28 +81,28 @@ class LinesPaintTest {
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void linesOfEveryPlaceStandOut(boolean dark) throws Exception {
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfEveryPlaceStandOut(Look.Tint tint) throws Exception {
     for (Place place : Place.values()) {
-      holds(dark, place.words(), () -> shell(() -> presenter.go(place)));
+      holds(tint, place.words(), () -> shell(() -> presenter.go(place)));
     }
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void linesOfEverySheetStandOut(boolean dark) throws Exception {
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfEverySheetStandOut(Look.Tint tint) throws Exception {
     for (Sheet sheet : EverySheet.of(presenter, OpenSample.fleet().almanac())) {
-      holds(dark, sheet.getClass().getSimpleName(), () -> shell(() -> presenter.open(sheet)));
+      holds(tint, sheet.getClass().getSimpleName(), () -> shell(() -> presenter.open(sheet)));
       presenter.leave();
     }
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void linesOfFindingStandOut(boolean dark) throws Exception {
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfFindingStandOut(Look.Tint tint) throws Exception {
     PaintedLines lines =
         look(
-            dark,
+            tint,
             800,
             () -> {
               FindPanel panel = new FindPanel(presenter.find(), () -> {});
@@ -114,13 +116,13 @@ class LinesPaintTest {
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void linesOfTheOwnersViewStandOut(boolean dark) throws Exception {
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfTheOwnersViewStandOut(Look.Tint tint) throws Exception {
     Id<Boat> boat = OpenSample.fleet().almanac().photos().get(0).boat();
     for (int height : HEIGHTS) {
       PaintedLines lines =
           look(
-              dark,
+              tint,
               height,
               () -> {
                 OwnerPanel panel = new OwnerPanel(presenter.owner()::picture, () -> {});
@@ -138,13 +140,13 @@ class LinesPaintTest {
   /** The check itself, on a panel that has each fault once, and on the same made well. */
   @Test
   void seesEachFault() throws Exception {
-    List<String> faults = look(false, 400, () -> panel(true)).faults();
+    List<String> faults = look(Look.Tint.LIGHT, 400, () -> panel(true)).faults();
     assertThat(String.join("\n", faults))
         .contains("the left border of JTextField \"faint\" stands out by 1.")
         .contains("the cursor on JButton \"cut\" at its left side is seen on")
         .contains("the one chosen in JList \"all the same\" is told by 0 points")
         .contains("the thumb at");
-    assertThat(look(false, 400, () -> panel(false)).faults()).isEmpty();
+    assertThat(look(Look.Tint.LIGHT, 400, () -> panel(false)).faults()).isEmpty();
   }
 
   private static JPanel panel(boolean broken) {

@@ -17,6 +17,7 @@ import hullalmanac.fixture.Bench;
 import hullalmanac.fixture.Contrast;
 import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.present.Look;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
@@ -25,6 +26,7 @@ import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.start.StartPresenter;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
@@ -32,6 +34,7 @@ import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
 import hullalmanac.ui.owner.OwnerPanel;
 import hullalmanac.ui.sheet.SheetPanel;
+import hullalmanac.ui.start.StartPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
@@ -46,6 +49,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -67,6 +71,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Paints every place in both themes and three zooms, and looks at what was painted. */
 class PanelsPaintTest {
@@ -116,6 +121,22 @@ class PanelsPaintTest {
       Painted painted = paint(dark, zoom, place);
       assertThat(painted.faults()).as(place + " at " + zoom).isEmpty();
       assertThat(painted.textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(floats = {1f, 2f})
+  void paintsEveryPlaceWholeInHighContrast(float zoom) throws Exception {
+    for (Place place : Place.values()) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(new Look(Look.Tint.HIGH_CONTRAST, zoom, false, true));
+            ShellPanel panel = new ShellPanel(presenter, () -> {});
+            presenter.go(place);
+            painted.set(new Painted(panel, 1280, 800));
+          });
+      assertThat(painted.get().faults()).as(place + " at " + zoom).isEmpty();
     }
   }
 
@@ -175,6 +196,27 @@ class PanelsPaintTest {
 
   private static boolean holdsSomething(JComponent c) {
     return c instanceof JTable || (c instanceof JButton b && b.getText().startsWith("Put back"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheWaysToBeginWhole(boolean dark, float zoom) throws Exception {
+    for (boolean there : new boolean[] {false, true}) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            StartPresenter start =
+                new StartPresenter(
+                    null,
+                    new StartPresenter.Found(
+                        "HullAlmanac", there, true, Optional.of("copies/almanac-2026-05-01.db")),
+                    Optional.of("The record is open on another computer."));
+            painted.set(new Painted(new StartPanel(start, Optional::empty), 620, 660));
+          });
+      assertThat(painted.get().faults()).as(there + " at " + zoom).isEmpty();
+      assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+    }
   }
 
   /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */

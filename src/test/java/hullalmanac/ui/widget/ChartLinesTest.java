@@ -17,6 +17,7 @@ import hullalmanac.core.report.BoatTimeline.Span;
 import hullalmanac.core.report.BoatTimeline.WaterMark;
 import hullalmanac.core.report.DateSteps;
 import hullalmanac.fixture.Difference;
+import hullalmanac.present.Look;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -34,8 +35,8 @@ import org.jfree.chart.JFreeChart;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Paints each chart with and without one thing: what comes must stand out by 3 to 1 from what lies
@@ -87,23 +88,23 @@ class ChartLinesTest {
   }
 
   static Stream<Arguments> grounds() {
-    return Stream.of(false, true)
+    return Stream.of(Look.Tint.LIGHT, Look.Tint.DARK, Look.Tint.HIGH_CONTRAST)
         .flatMap(
-            dark ->
+            tint ->
                 Stream.of(false, true)
                     .flatMap(
                         ashore ->
                             IntStream.range(0, HUES)
-                                .mapToObj(hue -> Arguments.of(dark, ashore, hue))));
+                                .mapToObj(hue -> Arguments.of(tint, ashore, hue))));
   }
 
   @AfterAll
   static void light() throws Exception {
-    theme(false);
+    theme(Look.Tint.LIGHT);
   }
 
-  private static void theme(boolean dark) throws Exception {
-    SwingUtilities.invokeAndWait(() -> Theme.start(dark, 1f));
+  private static void theme(Look.Tint tint) throws Exception {
+    SwingUtilities.invokeAndWait(() -> Theme.start(new Look(tint, 1f, false, false)));
   }
 
   private static BufferedImage image(int height, Consumer<Graphics2D> draw) {
@@ -140,8 +141,8 @@ class ChartLinesTest {
 
   @ParameterizedTest
   @MethodSource("grounds")
-  void glossAndBothBandsStandOut(boolean dark, boolean ashore, int hue) throws Exception {
-    theme(dark);
+  void glossAndBothBandsStandOut(Look.Tint tint, boolean ashore, int hue) throws Exception {
+    theme(tint);
     // Two readings that hold the axis where it is.
     Drawn two = Drawn.nothing().gloss(new GlossDot(day(1), 66, 3), new GlossDot(day(2), 92, 3));
     Drawn three =
@@ -157,8 +158,8 @@ class ChartLinesTest {
 
   @ParameterizedTest
   @MethodSource("grounds")
-  void waterStandsOut(boolean dark, boolean ashore, int hue) throws Exception {
-    theme(dark);
+  void waterStandsOut(Look.Tint tint, boolean ashore, int hue) throws Exception {
+    theme(tint);
     for (WaterBehaviour behaviour : WaterBehaviour.values()) {
       Difference drop = more(Drawn.nothing(), Drawn.nothing().water(behaviour), ashore, hue);
       assertThat(drop.points()).as(behaviour.words()).isGreaterThan(20);
@@ -167,8 +168,8 @@ class ChartLinesTest {
 
   @ParameterizedTest
   @MethodSource("grounds")
-  void coatsAndDaysStandOut(boolean dark, boolean ashore, int hue) throws Exception {
-    theme(dark);
+  void coatsAndDaysStandOut(Look.Tint tint, boolean ashore, int hue) throws Exception {
+    theme(tint);
     Drawn none = Drawn.nothing();
     Lane plain = none.lane();
     double lane = (double) LANE / (LANE * (hue + 1) + 40);
@@ -203,9 +204,9 @@ class ChartLinesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void todayAndTimeAshoreStandOut(boolean dark) throws Exception {
-    theme(dark);
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void todayAndTimeAshoreStandOut(Look.Tint tint) throws Exception {
+    theme(tint);
     List<Lane> lane = List.of(Drawn.nothing().lane());
     BufferedImage plain = timeline(TODAY, List.of(), lane);
     Difference day = new Difference(plain, timeline(TODAY.minusMonths(6), List.of(), lane));
@@ -223,9 +224,9 @@ class ChartLinesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void livesOfAProductStandOut(boolean dark) throws Exception {
-    theme(dark);
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void livesOfAProductStandOut(Look.Tint tint) throws Exception {
+    theme(tint);
     List<Survival.Point> curve = List.of(new Survival.Point(0, 0.95), new Survival.Point(40, 0.95));
     SurvivalStep step =
         new SurvivalStep(
@@ -250,9 +251,9 @@ class ChartLinesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void stepsOfADateAndChancesStandOut(boolean dark) throws Exception {
-    theme(dark);
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void stepsOfADateAndChancesStandOut(Look.Tint tint) throws Exception {
+    theme(tint);
     Difference moved = new Difference(steps(day(6)), steps(day(20)));
     assertThat(moved.points()).as("a step and its dot").isGreaterThan(200);
     BufferedImage none = strip(List.of());
