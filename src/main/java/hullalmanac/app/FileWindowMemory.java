@@ -35,7 +35,8 @@ record FileWindowMemory(Path file) {
               Boolean.parseBoolean(p.getProperty("maximised")),
               Boolean.parseBoolean(p.getProperty("dark")),
               Math.max(0.8f, Math.min(2f, Float.parseFloat(p.getProperty("zoom", "1")))),
-              Boolean.parseBoolean(p.getProperty("wetHands"))));
+              Boolean.parseBoolean(p.getProperty("wetHands")),
+              TableLines.read(p)));
     } catch (IOException | IllegalArgumentException e) {
       LOG.log(Level.INFO, "the window's place was not remembered", e);
       return Optional.empty();
@@ -57,6 +58,7 @@ record FileWindowMemory(Path file) {
     p.setProperty("dark", String.valueOf(look.dark()));
     p.setProperty("zoom", String.valueOf(look.zoom()));
     p.setProperty("wetHands", String.valueOf(look.wetHands()));
+    TableLines.write(look.tables(), p);
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
       try (Writer out = Files.newBufferedWriter(file)) {

@@ -19,6 +19,7 @@ import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
@@ -42,6 +43,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final TableMemory tables = new TableMemory();
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
@@ -90,6 +92,11 @@ public final class ShellPresenter implements Desk {
 
   public OwnerPresenter owner() {
     return owner;
+  }
+
+  /** How one wants the columns of tables. */
+  public TableMemory tables() {
+    return tables;
   }
 
   /** Tells who shows the state; called at once and after each change. */

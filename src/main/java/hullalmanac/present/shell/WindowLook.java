@@ -1,5 +1,7 @@
 package hullalmanac.present.shell;
 
+import hullalmanac.present.table.TableChoices;
+
 /**
  * Where the window stood and how it looked.
  *
@@ -7,6 +9,7 @@ package hullalmanac.present.shell;
  * @param dark whether it was dark
  * @param zoom 0.8 to 2.0
  * @param wetHands whether what one touches was at least 48 px high
+ * @param tables how one wanted the columns of tables
  */
 public record WindowLook(
     int x,
@@ -16,4 +19,5 @@ public record WindowLook(
     boolean maximised,
     boolean dark,
     float zoom,
-    boolean wetHands) {}
+    boolean wetHands,
+    TableChoices tables) {}

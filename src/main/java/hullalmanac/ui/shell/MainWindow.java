@@ -39,6 +39,7 @@ public final class MainWindow {
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
+    look.ifPresent(l -> presenter.tables().begin(l.tables()));
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
     frame.setGlassPane(new FindPanel(presenter.find(), content::takeFocus));
@@ -148,6 +149,7 @@ public final class MainWindow {
         maximised,
         Theme.isDark(),
         Theme.zoom(),
-        Theme.wetHands());
+        Theme.wetHands(),
+        presenter.tables().choices());
   }
 }
