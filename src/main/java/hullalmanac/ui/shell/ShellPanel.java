@@ -33,15 +33,15 @@ final class ShellPanel extends JPanel {
     super(new BorderLayout());
     rail = new Rail(presenter::go);
     status = new StatusLine(presenter, toggleDark);
-    boats = new BoatsPanel(presenter.boats());
-    place(Place.AHEAD, new AheadPanel(presenter.ahead()));
+    boats = new BoatsPanel(presenter.boats(), presenter.tables());
+    place(Place.AHEAD, new AheadPanel(presenter.ahead(), presenter.tables()));
     place(Place.BOATS, boats);
-    place(Place.PEOPLE, new PeoplePanel(presenter.people()));
-    place(Place.SHELF, new ShelfPanel(presenter.shelf()));
+    place(Place.PEOPLE, new PeoplePanel(presenter.people(), presenter.tables()));
+    place(Place.SHELF, new ShelfPanel(presenter.shelf(), presenter.tables()));
     add(rail, BorderLayout.WEST);
     add(places);
     add(status, BorderLayout.SOUTH);
-    sheet = new SheetPanel(presenter::leave);
+    sheet = new SheetPanel(presenter::leave, presenter.tables());
     places.add(sheet, SHEET);
     presenter.onChange(this::render);
   }
