@@ -2,6 +2,7 @@ package hullalmanac.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.present.Look;
 import hullalmanac.present.shell.WindowLook;
 import hullalmanac.present.table.TableChoice;
 import hullalmanac.present.table.TableChoices;
@@ -36,7 +37,14 @@ class FileWindowMemoryTest {
   }
 
   private static WindowLook look(Map<String, TableChoice> tables) {
-    return new WindowLook(40, 30, 1000, 700, false, true, 1.5f, true, new TableChoices(tables));
+    return new WindowLook(
+        40,
+        30,
+        1000,
+        700,
+        false,
+        new Look(Look.Tint.DARK, 1.5f, true, false),
+        new TableChoices(tables));
   }
 
   @Test
@@ -75,7 +83,7 @@ class FileWindowMemoryTest {
   void aFileFromBeforeTablesWereRememberedStillSaysWhereTheWindowStood() throws Exception {
     Files.createDirectories(memory.file().getParent());
     Files.writeString(
-        memory.file(), "x=40\ny=30\nwidth=1000\nheight=700\ndark=true\nzoom=1.5\nwetHands=true\n");
+        memory.file(), "x=40\ny=30\nwidth=1000\nheight=700\ntint=dark\nzoom=1.5\nwetHands=true\n");
     assertThat(memory.recall()).contains(look(Map.of()));
     Files.writeString(memory.file(), "x=forty\n");
     assertThat(memory.recall()).isEmpty();

@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JPopupMenu;
 import javax.swing.JTable;
@@ -107,13 +108,13 @@ final class EditGrid extends JTable {
 
     @Override
     public boolean isCellEditable(int row, int column) {
-      return true;
+      return !(state.columns().get(column).input() instanceof Input.Fixed);
     }
 
     @Override
     public void setValueAt(Object value, int row, int column) {
       String text = value.toString();
-      if (!text.equals(getValueAt(row, column))) {
+      if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
         sheet.enter(at(row, column), text);
       }
     }
@@ -235,19 +236,29 @@ final class EditGrid extends JTable {
         && isCellSelected(leadRow(), leadColumn());
   }
 
-  /** Empties the cells chosen, several in one act. */
+  /** Empties the cells chosen that can be written in, those beside each other in one act. */
   void clear() {
-    if (!onCell()) {
+    int[] columns = writable();
+    if (columns.length == 1 && getSelectedRowCount() == 1) {
+      cells.setValueAt("", getSelectedRow(), columns[0]);
       return;
     }
-    if (getSelectedRowCount() * getSelectedColumnCount() == 1) {
-      cells.setValueAt("", leadRow(), leadColumn());
-    } else {
-      List<String> blanks = Collections.nCopies(getSelectedColumnCount(), "");
+    for (int from = 0, to; from < columns.length; from = to) {
+      to = from + 1;
+      while (to < columns.length && columns[to] == columns[to - 1] + 1) {
+        to++;
+      }
       sheet.paste(
-          cells.at(getSelectedRow(), getSelectedColumn()),
-          Collections.nCopies(getSelectedRowCount(), blanks));
+          cells.at(getSelectedRow(), columns[from]),
+          Collections.nCopies(getSelectedRowCount(), Collections.nCopies(to - from, "")));
     }
+  }
+
+  /** The columns chosen that can be written in; none where no cell is chosen. */
+  int[] writable() {
+    return onCell()
+        ? IntStream.of(getSelectedColumns()).filter(c -> cells.isCellEditable(0, c)).toArray()
+        : new int[0];
   }
 
   private void removeRow() {
@@ -279,7 +290,7 @@ final class EditGrid extends JTable {
     if (telling == null) {
       return;
     }
-    if (onCell()) {
+    if (onCell() && cells.isCellEditable(leadRow(), leadColumn())) {
       At at = cells.at(leadRow(), leadColumn());
       String text = cells.getValueAt(leadRow(), leadColumn()).toString();
       String hint = hint(leadColumn());

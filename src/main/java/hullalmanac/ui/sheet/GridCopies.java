@@ -57,7 +57,7 @@ record GridCopies(EditGrid grid) {
     menu.add(
             ContextMenu.item(
                 cells > 1 ? "Clear " + cells + " cells" : "Clear", "DELETE", grid::clear))
-        .setEnabled(cells > 0);
+        .setEnabled(grid.writable().length > 0);
     return menu;
   }
 }

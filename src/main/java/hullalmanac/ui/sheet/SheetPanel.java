@@ -234,8 +234,14 @@ public final class SheetPanel extends JPanel {
     if (table.rows().isEmpty()) {
       return Labels.quiet(table.empty());
     }
-    String name = table.heading().isEmpty() ? String.join(", ", table.columns()) : table.heading();
-    return new SideScroll(
-        new TidyTable(TableState.of(name, table.columns(), table.rows()), memory));
+    // A heading may say how many rows there are; what is remembered goes by the columns.
+    TidyTable view =
+        new TidyTable(
+            TableState.of(String.join(", ", table.columns()), table.columns(), table.rows()),
+            memory);
+    if (!table.heading().isEmpty()) {
+      view.getAccessibleContext().setAccessibleName(table.heading());
+    }
+    return new SideScroll(view);
   }
 }

@@ -75,10 +75,14 @@ class EditGridTest {
   }
 
   private void on(OnGrid act) throws Exception {
+    on(GRID, act);
+  }
+
+  private void on(SheetState.Grid state, OnGrid act) throws Exception {
     SwingUtilities.invokeAndWait(
         () -> {
           Theme.start(false, 1f);
-          act.run(new EditGrid(GRID, new Noting(), (row, field, text) -> said.add(row + field)));
+          act.run(new EditGrid(state, new Noting(), (row, field, text) -> said.add(row + field)));
         });
   }
 
@@ -136,6 +140,36 @@ class EditGridTest {
           press(grid, "ctrl DELETE");
         });
     assertThat(noted).containsExactly("enter b gloss []", "paste a gloss [[], []]", "remove a");
+  }
+
+  @Test
+  void leavesWhatIsOnlyReadAsItIsWhenCellsAreCleared() throws Exception {
+    SheetState.Grid mixed =
+        new SheetState.Grid(
+            "values",
+            "",
+            "",
+            List.of(
+                column("name", "Value"),
+                new SheetState.Column("standard", "Standard", new Input.Fixed()),
+                column("own", "Yours"),
+                column("note", "Note")),
+            List.of(
+                new SheetState.GridRow("a", "", List.of("x", "12", "13", "n")),
+                new SheetState.GridRow("b", "", List.of("y", "3", "4", "m"))),
+            "");
+    on(
+        mixed,
+        grid -> {
+          grid.changeSelection(0, 0, false, false);
+          grid.changeSelection(1, 3, false, true);
+          press(grid, "DELETE");
+          grid.changeSelection(0, 1, false, false);
+          press(grid, "DELETE");
+          assertThat(words(grid)).endsWith("Clear");
+          assertThat(grid.writable()).isEmpty();
+        });
+    assertThat(noted).containsExactly("paste a name [[], []]", "paste a own [[, ], [, ]]");
   }
 
   @Test

@@ -2,6 +2,7 @@ package hullalmanac.ui.widget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.present.Look;
 import hullalmanac.present.table.TableChoice;
 import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.table.TableState;
@@ -269,15 +270,15 @@ class TidyTableTest {
   }
 
   static Stream<Arguments> looks() {
-    return Stream.of(false, true)
-        .flatMap(dark -> Stream.of(1f, 2f).map(zoom -> Arguments.of(dark, zoom)));
+    return Stream.of(Look.Tint.LIGHT, Look.Tint.DARK, Look.Tint.HIGH_CONTRAST)
+        .flatMap(tint -> Stream.of(1f, 2f).map(zoom -> Arguments.of(tint, zoom)));
   }
 
   @ParameterizedTest
   @MethodSource("looks")
-  void paintsItsMenusWhole(boolean dark, float zoom) throws Exception {
+  void paintsItsMenusWhole(Look.Tint tint, float zoom) throws Exception {
     List<String> faults = new ArrayList<>();
-    SwingUtilities.invokeAndWait(() -> Theme.start(dark, zoom));
+    SwingUtilities.invokeAndWait(() -> Theme.start(new Look(tint, zoom, false, false)));
     on(
         table -> {
           table.onOpen(row -> {});
