@@ -58,6 +58,7 @@ public final class AheadPresenter {
   private Optional<Fleet> fleet = Optional.empty();
   private String harbour = AheadState.ALL;
   private int wanted = ROWS_AT_A_TIME;
+  private boolean asTable;
 
   /**
    * @param openBoat shows a boat's page
@@ -102,6 +103,12 @@ public final class AheadPresenter {
         .ifPresent(h -> chooseHarbour(h.name()));
   }
 
+  /** Shows the rows as a table, or as they are. */
+  public void asTable(boolean now) {
+    asTable = now;
+    publish();
+  }
+
   /** Opens a boat's page. */
   public void open(Id<Boat> boat) {
     openBoat.accept(boat);
@@ -138,11 +145,17 @@ public final class AheadPresenter {
         due.subList(0, Math.min(wanted, due.size())),
         later.subList(0, Math.max(0, Math.min(wanted - due.size(), later.size()))),
         beside(fleet, lookups),
+        table(due, later, fleet.asOf()),
         part(due.size() + later.size()));
   }
 
   private String part(int all) {
     return all <= wanted ? "" : String.format(Locale.ENGLISH, "%d of %,d are shown.", wanted, all);
+  }
+
+  private Optional<AheadTable> table(List<Row> due, List<Row> later, LocalDate today) {
+    List<Row> all = Stream.concat(due.stream(), later.stream()).toList();
+    return asTable && !all.isEmpty() ? Optional.of(AheadTable.of(all, today)) : Optional.empty();
   }
 
   private static int weeks(Fleet fleet) {
@@ -205,6 +218,7 @@ public final class AheadPresenter {
         ForecastWords.surfaces(surfaces) + ", " + words.due(leading),
         words.chance(leading) + others,
         leading.twentieths(),
+        new Chances(leading.twentieths(), today).words(),
         pressing);
   }
 
@@ -237,6 +251,7 @@ public final class AheadPresenter {
                     ? "a fixed date; no forecast moves it"
                     : duty.note() + " · a fixed date",
                 List.of(),
+                "",
                 true));
       }
     }

@@ -22,6 +22,7 @@ import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
@@ -46,6 +47,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final TableMemory tables = new TableMemory();
   private final SettingsPresenter settings;
   private final Trail trail = new Trail();
   private final FindPresenter find;
@@ -109,6 +111,11 @@ public final class ShellPresenter implements Desk {
 
   public OwnerPresenter owner() {
     return owner;
+  }
+
+  /** How one wants the columns of tables. */
+  public TableMemory tables() {
+    return tables;
   }
 
   /** Tells who shows the state; called at once and after each change. */

@@ -5,23 +5,23 @@ import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.DateSteps;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.boats.BoatsPresenter;
+import hullalmanac.present.table.TableMemory;
+import hullalmanac.present.table.TableState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.CardRow;
 import hullalmanac.ui.widget.ChartBox;
 import hullalmanac.ui.widget.Labels;
-import hullalmanac.ui.widget.Marks;
 import hullalmanac.ui.widget.ScrollColumn;
 import hullalmanac.ui.widget.StepsBox;
+import hullalmanac.ui.widget.TableTabs;
 import hullalmanac.ui.widget.TidyTable;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 
@@ -32,8 +32,10 @@ final class BoatPagePanel {
   private final BoatsPresenter presenter;
   private final BoatPage page;
   private final boolean washing;
+  private final TableMemory memory;
 
-  BoatPagePanel(BoatsPresenter presenter, BoatPage page, boolean washing) {
+  BoatPagePanel(BoatsPresenter presenter, BoatPage page, boolean washing, TableMemory memory) {
+    this.memory = memory;
     this.presenter = presenter;
     this.page = page;
     this.washing = washing;
@@ -108,7 +110,7 @@ final class BoatPagePanel {
   }
 
   private static JTextArea key() {
-    return Labels.wrapped(ChartBox.KEY, true);
+    return Labels.wrapped(ChartBox.KEY + ". The same in numbers: the tables below.", true);
   }
 
   private StepsBox picture(DateSteps steps) {
@@ -138,62 +140,19 @@ final class BoatPagePanel {
     return cards;
   }
 
-  /** Tabs as high as the one shown, so that a short table leaves no hole under it. */
-  private static final class ShownTab extends JTabbedPane {
-    private static final long serialVersionUID = 1L;
-
-    /** Under the tab chosen lies a line that tells it; the ring of the cursor spares it. */
-    private static final int LINE_BELOW = 4;
-
-    ShownTab() {
-      addChangeListener(e -> revalidate());
-    }
-
-    @Override
-    protected void paintComponent(java.awt.Graphics g) {
-      super.paintComponent(g);
-      if (isFocusOwner() && getSelectedIndex() >= 0) {
-        Rectangle tab = getBoundsAt(getSelectedIndex());
-        tab.height -= com.formdev.flatlaf.util.UIScale.scale(LINE_BELOW);
-        Marks.cursor(g, tab);
-      }
-    }
-
-    @Override
-    public java.awt.Dimension getPreferredSize() {
-      java.awt.Dimension all = super.getPreferredSize();
-      if (getSelectedComponent() == null) {
-        return all;
-      }
-      int tallest = 0;
-      for (java.awt.Component tab : getComponents()) {
-        tallest = Math.max(tallest, tab.getPreferredSize().height);
-      }
-      return new java.awt.Dimension(
-          all.width, all.height - tallest + getSelectedComponent().getPreferredSize().height);
-    }
-  }
-
-  private JTabbedPane tables() {
-    JTabbedPane tabs = new ShownTab();
-    tabs.setName("record of the boat");
-    tabs.getAccessibleContext().setAccessibleName("Record of the boat");
+  private TableTabs tables() {
+    TableTabs tabs = new TableTabs("record of the boat");
     for (BoatPage.Table table : page.tables()) {
-      JPanel content = new JPanel(new java.awt.BorderLayout());
-      content.setBorder(javax.swing.BorderFactory.createEmptyBorder(8, 0, 0, 0));
       if (table.rows().isEmpty()) {
-        content.add(Labels.quiet(table.empty()), java.awt.BorderLayout.NORTH);
+        tabs.addWords(table.title(), table.empty());
       } else {
-        TidyTable view = new TidyTable(table.title(), table.columns(), table.rows());
+        TidyTable view =
+            new TidyTable(TableState.of(table.title(), table.columns(), table.rows()), memory);
         if (!table.opens().isEmpty()) {
           view.onOpen(row -> presenter.openVisit(table.opens().get(row)));
         }
-        JPanel stack = new JPanel(new java.awt.BorderLayout());
-        stack.add(view.getTableHeader(), java.awt.BorderLayout.NORTH);
-        stack.add(view);
-        content.add(stack, java.awt.BorderLayout.NORTH);
+        tabs.add(table.title(), view);
       }
-      tabs.addTab(table.title(), content);
     }
     return tabs;
   }

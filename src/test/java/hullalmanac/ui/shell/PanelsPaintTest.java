@@ -27,6 +27,7 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.start.StartPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
@@ -229,7 +230,7 @@ class PanelsPaintTest {
         () -> {
           Theme.start(false, 1f);
           Theme.wetHands(true);
-          SheetPanel panel = new SheetPanel(() -> {});
+          SheetPanel panel = new SheetPanel(() -> {}, new TableMemory());
           VisitSheet sheet = new VisitSheet(presenter, visit.id());
           presenter.open(sheet);
           panel.open(sheet);
@@ -274,6 +275,16 @@ class PanelsPaintTest {
         });
     assertThat(painted.get().faults()).isEmpty();
     assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsAheadAsATableWhole(boolean dark, float zoom) throws Exception {
+    presenter.ahead().asTable(true);
+    Painted painted = paint(dark, zoom, Place.AHEAD);
+    presenter.ahead().asTable(false);
+    assertThat(painted.faults()).isEmpty();
+    assertThat(painted.textSizes()).hasSizeBetween(1, 3);
   }
 
   @ParameterizedTest

@@ -285,7 +285,7 @@ class ChartLinesTest {
   }
 
   private static BufferedImage strip(List<Optional<LocalDate>> days) {
-    DotStrip strip = new DotStrip(days, TODAY);
+    DotStrip strip = new DotStrip(days, TODAY, "chances");
     strip.setSize(WIDTH, 56);
     return image(56, strip::paint);
   }

@@ -52,7 +52,7 @@ class LargeRecordIT {
         new RecordService.Surroundings(Clock.systemUTC(), new Random(3)::nextLong, "desk", 1));
     times = new EventThreadTimes();
     // No guard at the record's door: it would refuse what shall be seen here.
-    window = OpenWindow.on(record, () -> {});
+    window = OpenWindow.on(record, () -> {}, Optional.empty());
   }
 
   @AfterEach
