@@ -308,25 +308,50 @@ public final class ShellPresenter implements Desk {
   }
 
   private void reckon(Read read, long mine) {
-    Optional<Fleet> before = fleet;
+    if (fleet.isEmpty()) {
+      reckonFirst(read, mine);
+      return;
+    }
+    Fleet before = fleet.get();
     tasks.run(
         Lane.COMPUTING,
-        () ->
-            before
-                .map(f -> f.next(read.almanac(), read.today()))
-                .orElseGet(() -> Fleet.of(read.almanac(), read.today())),
+        () -> before.next(read.almanac(), read.today()),
         after -> {
           if (mine == newest) {
-            show(read, after);
-            List<Runnable> due = List.copyOf(afterwards);
-            afterwards.clear();
-            due.forEach(Runnable::run);
+            say(read, after);
+            ahead.show(after);
+            showBesidesAhead(after);
           }
         },
         this::failed);
   }
 
-  private void show(Read read, Fleet after) {
+  /** What is due is reckoned and shown before all else: that is what one waits for. */
+  private void reckonFirst(Read read, long mine) {
+    tasks.run(
+        Lane.COMPUTING,
+        () -> Fleet.dueOf(read.almanac(), read.today()),
+        due -> {
+          if (mine == newest) {
+            say(read, due);
+            ahead.show(due);
+            publish();
+            tasks.run(
+                Lane.COMPUTING,
+                due::withLives,
+                whole -> {
+                  if (mine == newest) {
+                    fleet = Optional.of(whole);
+                    showBesidesAhead(whole);
+                  }
+                },
+                this::failed);
+          }
+        },
+        this::failed);
+  }
+
+  private void say(Read read, Fleet after) {
     boolean sample = read.almanac().business().asOf().isPresent();
     status =
         sample
@@ -335,7 +360,10 @@ public final class ShellPresenter implements Desk {
     trouble = Optional.empty();
     standing = read.standing();
     fleet = Optional.of(after);
-    ahead.show(after);
+  }
+
+  /** Shows a fleet in all other places; then comes what was to follow. */
+  private void showBesidesAhead(Fleet after) {
     boats.show(after);
     people.show(after);
     shelf.show(after);
@@ -344,6 +372,9 @@ public final class ShellPresenter implements Desk {
     owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
+    List<Runnable> due = List.copyOf(afterwards);
+    afterwards.clear();
+    due.forEach(Runnable::run);
   }
 
   private void failed(RuntimeException e) {

@@ -6,9 +6,11 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.ContextMenu;
+import hullalmanac.ui.widget.Marks;
 import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
@@ -169,6 +171,18 @@ final class EditGrid extends JTable {
       field.selectAll();
     }
     return c;
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    if (onCell()) {
+      Rectangle cell = getCellRect(getSelectedRow(), getSelectedColumn(), false);
+      Marks.chosen(g, cell);
+      if (isFocusOwner()) {
+        Marks.cursor(g, cell);
+      }
+    }
   }
 
   private void keys() {

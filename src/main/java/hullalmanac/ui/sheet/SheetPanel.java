@@ -239,9 +239,8 @@ public final class SheetPanel extends JPanel {
         new TidyTable(
             TableState.of(String.join(", ", table.columns()), table.columns(), table.rows()),
             memory);
-    if (!table.heading().isEmpty()) {
-      view.getAccessibleContext().setAccessibleName(table.heading());
-    }
+    view.getAccessibleContext()
+        .setAccessibleName(table.heading().isEmpty() ? title.getText() : table.heading());
     return new SideScroll(view);
   }
 }

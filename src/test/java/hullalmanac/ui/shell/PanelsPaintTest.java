@@ -6,29 +6,22 @@ import static org.assertj.core.api.Assertions.within;
 import hullalmanac.core.find.FindIndex;
 import hullalmanac.core.find.Hit;
 import hullalmanac.core.find.HitKind;
-import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Kind;
-import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.With;
+import hullalmanac.core.work.Removal;
 import hullalmanac.exchange.photo.DrawnPhotos;
+import hullalmanac.fixture.Bench;
+import hullalmanac.fixture.Contrast;
+import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.present.Look;
-import hullalmanac.present.edit.AuditSheet;
 import hullalmanac.present.edit.BinSheet;
-import hullalmanac.present.edit.BoatSheet;
-import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
-import hullalmanac.present.edit.NewBoatSheet;
-import hullalmanac.present.edit.OthersSheet;
-import hullalmanac.present.edit.PartySheet;
-import hullalmanac.present.edit.PracticeSheet;
-import hullalmanac.present.edit.ProductSheet;
-import hullalmanac.present.edit.RecordSheet;
 import hullalmanac.present.edit.VisitSheet;
-import hullalmanac.present.house.House;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
@@ -37,7 +30,6 @@ import hullalmanac.present.start.StartPresenter;
 import hullalmanac.present.table.TableMemory;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
-import hullalmanac.service.HouseService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
@@ -54,9 +46,7 @@ import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -154,36 +144,7 @@ class PanelsPaintTest {
   @ParameterizedTest
   @MethodSource("looks")
   void paintsEverySheetWhole(boolean dark, float zoom) throws Exception {
-    Boat boat = record.almanac().boats().get(0);
-    Visit visit =
-        record.almanac().visits().stream()
-            .filter(v -> v.boat().equals(boat.id()))
-            .findFirst()
-            .orElseThrow();
-    List<Sheet> sheets =
-        List.of(
-            new NewBoatSheet(presenter),
-            new BoatSheet(presenter, boat.id()),
-            new VisitSheet(presenter, visit.id()),
-            new PartySheet(presenter, record.almanac().parties().get(0).id()),
-            new ProductSheet(presenter, record.almanac().products().get(0).id()),
-            new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
-            new CatchUpSheet(presenter),
-            new BinSheet(presenter),
-            new BusinessSheet(presenter, BusinessSheet.Page.PAPER),
-            new BusinessSheet(presenter, BusinessSheet.Page.MEASURES),
-            new BusinessSheet(presenter, BusinessSheet.Page.REMINDERS),
-            new PracticeSheet(presenter, PracticeValue.Topic.WEAR),
-            new PracticeSheet(presenter, PracticeValue.Topic.LOOKS),
-            new RecordSheet(presenter, House::still),
-            new AuditSheet(presenter),
-            new OthersSheet(
-                presenter,
-                House.still(),
-                new HouseService.Other("almanac (conflicted copy).db", acts(), acts()),
-                ZoneOffset.UTC,
-                () -> {}));
-    for (Sheet sheet : sheets) {
+    for (Sheet sheet : EverySheet.of(presenter, record.almanac())) {
       AtomicReference<Painted> painted = new AtomicReference<>();
       SwingUtilities.invokeAndWait(
           () -> {
@@ -200,14 +161,42 @@ class PanelsPaintTest {
     }
   }
 
-  private static List<Act> acts() {
-    return List.of(
-        new Act(
-            new Id<>(7),
-            Instant.parse("2026-05-01T09:00:00Z"),
-            "desk",
-            "Siskin, Length over all",
-            Optional.empty()));
+  /** The bin and what changed say more once something was removed and changed. */
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheBinAndWhatChangedWholeWhenTheyHoldSomething(boolean dark, float zoom)
+      throws Exception {
+    try (Bench bench = Bench.open(drawn.resolve("bench-" + dark + zoom))) {
+      ShellPresenter desk = bench.presenter();
+      Boat kept = bench.boat("Siskin");
+      Boat gone = bench.boat("Merganser");
+      desk.edit(
+          kept.name() + ": a note of some length about where her fenders lie",
+          almanac -> Edit.put(With.component(kept, "note", "Fenders aft. ".repeat(12))));
+      desk.change("Removed " + gone.name(), almanac -> Removal.of(almanac, gone), () -> {});
+      for (Sheet sheet :
+          List.of(new BinSheet(desk), new ChangesSheet(desk, Kind.BOAT, kept.id(), kept.name()))) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              ShellPanel panel = new ShellPanel(desk, () -> {});
+              desk.open(sheet);
+              painted.set(new Painted(panel, 1280, 800));
+              assertThat(painted.get().shown().stream().anyMatch(PanelsPaintTest::holdsSomething))
+                  .as(sheet.getClass().getSimpleName() + " holds something")
+                  .isTrue();
+              desk.leave();
+            });
+        assertThat(painted.get().faults())
+            .as(sheet.getClass().getSimpleName() + " at " + zoom)
+            .isEmpty();
+      }
+    }
+  }
+
+  private static boolean holdsSomething(JComponent c) {
+    return c instanceof JTable || (c instanceof JButton b && b.getText().startsWith("Put back"));
   }
 
   @ParameterizedTest
@@ -419,7 +408,7 @@ class PanelsPaintTest {
               OwnerPanel panel = new OwnerPanel(presenter.owner()::picture, () -> {});
               presenter.owner().onChange(state -> state.ifPresent(panel::show));
               presenter.showOwner(boat.id());
-              new Painted(panel, wide, 1080);
+              assertThat(new Painted(panel, wide, 800).faults()).as(name).isEmpty();
               JComponent page = page(panel);
               int width = page.getWidth();
               page.getParent().remove(page);
@@ -477,9 +466,9 @@ class PanelsPaintTest {
   /** W3C, WCAG 2.2: black on white is 21:1; #767676 on white is the lightest grey that passes. */
   @Test
   void reckonsContrastAsTheStandardDoes() {
-    assertThat(Painted.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
-    assertThat(Painted.ratio(new Color(0x767676), Color.WHITE)).isBetween(4.5, 4.55);
-    assertThat(Painted.ratio(new Color(0x777777), Color.WHITE)).isLessThan(4.5);
+    assertThat(Contrast.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
+    assertThat(Contrast.ratio(new Color(0x767676), Color.WHITE)).isBetween(4.5, 4.55);
+    assertThat(Contrast.ratio(new Color(0x777777), Color.WHITE)).isLessThan(4.5);
   }
 
   private static JComponent at(JComponent c, int x, int y, int width, int height) {
