@@ -15,6 +15,7 @@ import java.sql.ResultSet;
 import java.sql.Statement;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -44,7 +45,13 @@ class FilesOnEventThreadIT {
     File old = note.toFile();
     String named = "[" + note + "]";
     isSeen(named, () -> Files.exists(note));
-    isSeen("newDirectoryStream [" + home + "]", () -> Files.list(home).toList());
+    isSeen(
+        "newDirectoryStream [" + home + "]",
+        () -> {
+          try (Stream<Path> in = Files.list(home)) {
+            return in.toList();
+          }
+        });
     isSeen(named, () -> Files.readString(note));
     isSeen("jdk.FileRead " + named, () -> Files.readString(note));
     isSeen("jdk.FileWrite " + named, () -> Files.writeString(note, "another"));
