@@ -115,6 +115,7 @@ class ArchitectureTest {
           "store",
               List.of("java.sql..", "org.sqlite..", "java.io..", "java.nio..", "java.security.."),
           "exchange", List.of("java.io..", "java.nio..", "java.security..", "de.siegmar.fastcsv.."),
+          "exchange.guide", List.of("java.nio..", "org.commonmark.."),
           "exchange.photo",
               List.of(
                   "java.io..",
@@ -263,7 +264,7 @@ class ArchitectureTest {
           .resideOutsideOfPackage("hullalmanac.exchange..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("de.siegmar..", "com.drew..", "net.coobird..")
+          .resideInAnyPackage("de.siegmar..", "com.drew..", "net.coobird..", "org.commonmark..")
           .because("bytes become values at one border");
 
   @ArchTest

@@ -3,6 +3,7 @@ package hullalmanac.present.edit;
 import hullalmanac.core.life.Audit;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
@@ -112,5 +113,10 @@ public final class AuditSheet extends FleetSheet {
   @Override
   public void press(String button) {
     desk.leave();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SAID_AND_SEEN;
   }
 }

@@ -2,6 +2,7 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.record.Act;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
@@ -66,5 +67,10 @@ public final class BinSheet extends FleetSheet {
     } else {
       desk.leave();
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.WRITING_DOWN;
   }
 }

@@ -20,6 +20,7 @@ import hullalmanac.core.record.Water;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
@@ -253,5 +254,10 @@ public final class BoatSheet extends FleetSheet {
         today,
         Optional.empty(),
         List.of());
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.FACTS;
   }
 }

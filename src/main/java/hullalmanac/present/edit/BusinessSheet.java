@@ -7,6 +7,7 @@ import hullalmanac.core.record.With;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.NewBusiness;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
@@ -149,5 +150,10 @@ public final class BusinessSheet extends FleetSheet {
   @Override
   SheetState stateOf(Fleet fleet) {
     return new SheetState(page.words(), page.about(), List.of(facts.form(fleet)), Optional.empty());
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SETTINGS;
   }
 }

@@ -6,6 +6,7 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.Visit;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Picture;
@@ -313,5 +314,10 @@ public final class CatchUpSheet extends FleetSheet {
             }
             + PhotoWords.trouble(List.of(), added.already()).map(t -> " " + t).orElse("");
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.CATCH_UP;
   }
 }

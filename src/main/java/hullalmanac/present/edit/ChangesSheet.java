@@ -4,6 +4,7 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.time.ZoneId;
@@ -102,5 +103,10 @@ public final class ChangesSheet extends FleetSheet {
   @Override
   public void press(String button) {
     desk.leave();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.FACTS;
   }
 }

@@ -4,6 +4,7 @@ import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.With;
 import hullalmanac.present.Look;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
@@ -97,5 +98,10 @@ public final class LookSheet implements Sheet {
       looks.become(draft.value());
     }
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.LOOKS;
   }
 }

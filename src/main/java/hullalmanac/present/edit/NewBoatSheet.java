@@ -12,6 +12,7 @@ import hullalmanac.core.work.Change;
 import hullalmanac.core.work.NewBoat;
 import hullalmanac.core.work.PhoneCall;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
@@ -211,5 +212,10 @@ public final class NewBoatSheet implements Sheet {
               + " is new. Its latitude is needed for sun and wear; whole degrees do.");
     }
     return Optional.empty();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.NEW_BOAT;
   }
 }

@@ -2,6 +2,7 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.record.Act;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
@@ -105,5 +106,10 @@ public final class OthersSheet implements Sheet {
       case "other" -> house.putInPlace(other.file());
       default -> desk.leave();
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.OTHERS;
   }
 }

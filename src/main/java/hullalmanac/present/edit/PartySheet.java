@@ -7,6 +7,7 @@ import hullalmanac.core.record.Party;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
@@ -105,5 +106,10 @@ public final class PartySheet extends FleetSheet {
     } else {
       desk.leave();
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PEOPLE;
   }
 }

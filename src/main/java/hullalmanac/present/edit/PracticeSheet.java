@@ -14,6 +14,7 @@ import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.With;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
@@ -211,5 +212,10 @@ public final class PracticeSheet extends FleetSheet {
               ? new Change.Ready(Edit.put(List.of()))
               : become(almanac, practice);
         });
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PRACTICE;
   }
 }

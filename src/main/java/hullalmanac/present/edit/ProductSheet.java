@@ -15,6 +15,7 @@ import hullalmanac.core.record.With;
 import hullalmanac.core.work.NewKeys;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
@@ -191,5 +192,10 @@ public final class ProductSheet extends FleetSheet {
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SHELF;
   }
 }

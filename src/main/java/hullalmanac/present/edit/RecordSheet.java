@@ -4,6 +4,7 @@ import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.With;
 import hullalmanac.present.Desk;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
@@ -174,5 +175,10 @@ public final class RecordSheet implements Sheet {
   private void said(String sentence) {
     trouble = Optional.of(sentence);
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.RECORD;
   }
 }

@@ -18,6 +18,7 @@ import hullalmanac.core.work.VisitFinish;
 import hullalmanac.core.work.VisitMove;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Picture;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
@@ -315,5 +316,10 @@ public final class VisitSheet extends FleetSheet {
             Optional.empty(),
             "");
     desk.change("a step added", almanac -> again(almanac, Edit.put(step)));
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.VISIT;
   }
 }

@@ -7,6 +7,7 @@ import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.LookSheet;
 import hullalmanac.present.edit.PracticeSheet;
 import hullalmanac.present.edit.RecordSheet;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.settings.SettingsState.Page;
 import hullalmanac.present.sheet.Sheet;
@@ -79,6 +80,11 @@ public final class SettingsPresenter {
       choose(pages.keySet().iterator().next());
     }
     sheet.ifPresent(s -> s.show(now));
+  }
+
+  /** What the guide says of the page that is open. */
+  public Topic topic() {
+    return sheet.map(Sheet::topic).orElse(Topic.SETTINGS);
   }
 
   /** Lists the pages that hold a text. */

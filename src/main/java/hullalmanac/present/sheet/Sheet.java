@@ -1,6 +1,7 @@
 package hullalmanac.present.sheet;
 
 import hullalmanac.core.record.Pixels;
+import hullalmanac.present.help.Topic;
 import hullalmanac.service.Fleet;
 import java.util.List;
 import java.util.function.Consumer;
@@ -54,6 +55,11 @@ public interface Sheet {
 
   /** Takes a row out of a grid, or a photo out of a block of photos. */
   default void remove(String block, String row) {}
+
+  /** What the guide says of it; each sheet names its own. */
+  default Topic topic() {
+    return Topic.WRITING_DOWN;
+  }
 
   /** Does what a button says. */
   default void press(String button) {}

@@ -16,6 +16,8 @@ import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
+import hullalmanac.present.help.HelpPresenter;
+import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
@@ -53,6 +55,7 @@ public final class ShellPresenter implements Desk {
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
   private final OwnerPresenter owner;
+  private final HelpPresenter help;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
   private House house = House.still();
@@ -75,7 +78,14 @@ public final class ShellPresenter implements Desk {
     this.boats = new BoatsPresenter(this);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
+    this.help = new HelpPresenter(tasks);
     this.settings = new SettingsPresenter(this, () -> house);
+  }
+
+  /** Says that something went wrong, and where the report of it lies. */
+  public void tellOfCrash(String sentence) {
+    notices.crashed(sentence);
+    publish();
   }
 
   /** Tells who moves the record as a whole. */
@@ -111,6 +121,44 @@ public final class ShellPresenter implements Desk {
 
   public OwnerPresenter owner() {
     return owner;
+  }
+
+  public HelpPresenter help() {
+    return help;
+  }
+
+  /** Opens the guide at what it says of what is shown; leaving it leads back there. */
+  public void openHelp() {
+    if (help.isOpen()) {
+      help.open(Topic.START);
+    } else if (owner.shown().isPresent()) {
+      Id<Boat> boat = owner.shown().get();
+      owner.leave();
+      help.open(Topic.OWNER, () -> owner.open(boat));
+    } else if (find.text().isPresent()) {
+      String text = find.text().get();
+      find.leave();
+      help.open(Topic.FIND, () -> findAgain(text));
+    } else {
+      help.open(topic());
+    }
+  }
+
+  private void findAgain(String text) {
+    find.open();
+    find.type(text);
+  }
+
+  private Topic topic() {
+    return trail
+        .now()
+        .sheet()
+        .map(Sheet::topic)
+        .orElseGet(
+            () ->
+                trail.now().place() == Place.SETTINGS
+                    ? settings.topic()
+                    : trail.now().place().topic());
   }
 
   /** How one wants the columns of tables. */
@@ -155,6 +203,9 @@ public final class ShellPresenter implements Desk {
 
   /** Does what can be done about a notice. */
   public void press(Notice notice) {
+    if (notices.isCrash(notice)) {
+      help.open(Topic.ABOUT);
+    }
     notices.press(
         notice,
         house,
@@ -463,6 +514,7 @@ public final class ShellPresenter implements Desk {
   }
 
   private void show(Trail.Spot spot) {
+    help.leaveFor();
     spot.boat().ifPresent(boats::choose);
     spot.sheet().ifPresent(sheet -> fleet.ifPresent(sheet::show));
     publish();
