@@ -17,6 +17,7 @@ import hullalmanac.core.report.DateSteps;
 import hullalmanac.core.work.VisitCopy;
 import hullalmanac.core.work.Washed;
 import hullalmanac.present.Desk;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.NewBoatSheet;
@@ -163,7 +164,7 @@ public final class BoatsPresenter {
     Optional<BoatPage> page =
         keep ? state.page() : fleet.isPresent() ? chosen.map(this::page) : Optional.empty();
     pageIsFresh = true;
-    state = new BoatsState(find, list, found(list, find), chosen, page, washing);
+    state = new BoatsState(find, list, found(list, find), chosen, page, washing, invitation());
     view.accept(state);
   }
 
@@ -236,6 +237,18 @@ public final class BoatsPresenter {
                 new BoatTables(f, l, boat).all().stream(),
                 new TimelineTables(timeline).all().stream())
             .toList());
+  }
+
+  private Optional<Invitation> invitation() {
+    return fleet
+        .filter(f -> f.almanac().boats().isEmpty())
+        .map(
+            f ->
+                new Invitation(
+                    "Begin with a boat",
+                    "Five fields do: owner, phone, boat, length, harbour. Her surfaces come from"
+                        + " her type.",
+                    "New boat"));
   }
 
   private String facts(Boat boat, Lookups l) {

@@ -1,9 +1,9 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.life.Audit;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
@@ -20,7 +21,6 @@ import hullalmanac.core.record.Water;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;

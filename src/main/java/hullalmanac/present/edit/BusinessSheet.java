@@ -1,13 +1,13 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.With;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.NewBusiness;
 import hullalmanac.present.Desk;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;

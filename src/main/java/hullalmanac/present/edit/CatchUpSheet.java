@@ -2,11 +2,11 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.DateEntry;
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.Visit;
 import hullalmanac.present.Desk;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Picture;

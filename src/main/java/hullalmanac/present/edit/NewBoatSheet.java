@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatType;
@@ -12,7 +13,6 @@ import hullalmanac.core.work.Change;
 import hullalmanac.core.work.NewBoat;
 import hullalmanac.core.work.PhoneCall;
 import hullalmanac.present.Desk;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;

@@ -1,8 +1,8 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Act;
 import hullalmanac.present.Desk;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
@@ -7,7 +8,6 @@ import hullalmanac.core.record.Party;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;

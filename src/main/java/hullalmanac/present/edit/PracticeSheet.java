@@ -2,6 +2,7 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.entry.NumberEntry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -14,7 +15,6 @@ import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.With;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;

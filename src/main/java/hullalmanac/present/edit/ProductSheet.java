@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Edit;
@@ -15,7 +16,6 @@ import hullalmanac.core.record.With;
 import hullalmanac.core.work.NewKeys;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;

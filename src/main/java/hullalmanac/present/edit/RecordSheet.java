@@ -1,10 +1,10 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.With;
 import hullalmanac.present.Desk;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
@@ -18,7 +19,6 @@ import hullalmanac.core.work.VisitFinish;
 import hullalmanac.core.work.VisitMove;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.sheet.Picture;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;

@@ -1,11 +1,12 @@
 package hullalmanac.present.help;
 
+import hullalmanac.core.guide.Topic;
 import java.util.List;
 
 /** What is to be known of the program itself, as a page of the guide. */
 final class AboutPage {
   /** The page's id, which is no file. */
-  static final String ID = "about";
+  static final String ID = Topic.ABOUT.link();
 
   static final String RECORD = "open the record’s folder";
   static final String STATE = "open the log’s folder";

@@ -4,6 +4,7 @@ import hullalmanac.core.guide.Anchor;
 import hullalmanac.core.guide.Guide;
 import hullalmanac.core.guide.GuidePage;
 import hullalmanac.core.guide.Spot;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.TaskRunner.Lane;
@@ -38,6 +39,7 @@ public final class HelpPresenter {
   private int width = USUAL_WIDTH;
   private boolean dark;
   private long newest;
+  private long visits;
 
   public HelpPresenter(TaskRunner tasks) {
     this.tasks = tasks;
@@ -59,7 +61,7 @@ public final class HelpPresenter {
     if (wide != width || onDark != dark) {
       width = wide;
       dark = onDark;
-      shown.ifPresent(s -> show(s.spot()));
+      shown.ifPresent(s -> fetch(s.spot(), s.visit(), s.marked()));
     }
   }
 
@@ -223,6 +225,10 @@ public final class HelpPresenter {
   /** Fetches a page's pictures, then shows it; only the newest page asked for is shown. */
   private void show(Spot spot) {
     said = "";
+    fetch(spot, ++visits, Guide.words(find));
+  }
+
+  private void fetch(Spot spot, long visit, List<String> marked) {
     long mine = ++newest;
     Program asked = program.get();
     GuidePage known = guide.orElseThrow().page(spot.page()).orElseThrow();
@@ -236,7 +242,7 @@ public final class HelpPresenter {
         },
         fetched -> {
           if (mine == newest) {
-            arrived(spot, fetched);
+            arrived(spot, visit, marked, fetched);
           }
         },
         HelpPresenter::failed);
@@ -252,16 +258,16 @@ public final class HelpPresenter {
     return pictures;
   }
 
-  private void arrived(Spot spot, Fetched fetched) {
+  private void arrived(Spot spot, long visit, List<String> marked, Fetched fetched) {
     shown =
         Optional.of(
             new HelpState.Shown(
                 spot,
-                newest,
+                visit,
                 fetched.page().title(),
                 fetched.page().html(),
                 fetched.pictures(),
-                Guide.words(find),
+                marked,
                 spot.page().equals(AboutPage.ID) ? AboutPage.buttons() : List.of()));
     publish();
   }

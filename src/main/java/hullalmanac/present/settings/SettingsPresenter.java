@@ -1,5 +1,6 @@
 package hullalmanac.present.settings;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.PracticeValue;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Look;
@@ -7,7 +8,6 @@ import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.LookSheet;
 import hullalmanac.present.edit.PracticeSheet;
 import hullalmanac.present.edit.RecordSheet;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.settings.SettingsState.Page;
 import hullalmanac.present.sheet.Sheet;

@@ -1,7 +1,7 @@
 package hullalmanac.present.sheet;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Pixels;
-import hullalmanac.present.help.Topic;
 import hullalmanac.service.Fleet;
 import java.util.List;
 import java.util.function.Consumer;

@@ -1,6 +1,6 @@
 package hullalmanac.present.shell;
 
-import hullalmanac.present.help.Topic;
+import hullalmanac.core.guide.Topic;
 
 /** The places of the window, in the order of the rail. */
 public enum Place {

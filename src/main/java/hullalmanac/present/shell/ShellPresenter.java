@@ -1,6 +1,7 @@
 package hullalmanac.present.shell;
 
 import hullalmanac.core.find.Target;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
@@ -17,7 +18,6 @@ import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.help.HelpPresenter;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
@@ -74,7 +74,7 @@ public final class ShellPresenter implements Desk {
     this.service = service;
     this.edits = edits;
     this.tasks = tasks;
-    this.ahead = new AheadPresenter(this::openBoat, this::openCatchUp);
+    this.ahead = new AheadPresenter(this::openBoat, this::newBoat, this::openCatchUp);
     this.boats = new BoatsPresenter(this);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
@@ -275,6 +275,10 @@ public final class ShellPresenter implements Desk {
           return Optional.empty();
         },
         () -> answer.accept(said.get()));
+  }
+
+  private void newBoat() {
+    boats.newBoat();
   }
 
   /** Opens the evening catch-up, as it was left. */

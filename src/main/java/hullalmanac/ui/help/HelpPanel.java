@@ -6,13 +6,12 @@ import hullalmanac.present.help.HelpState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.FoundList;
+import hullalmanac.ui.widget.Interrupted;
 import hullalmanac.ui.widget.ItemCell;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ListBesidePage;
 import hullalmanac.ui.widget.ScrollColumn;
-import hullalmanac.ui.widget.Typing;
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
 import java.awt.event.FocusAdapter;
@@ -37,11 +36,15 @@ public final class HelpPanel extends JPanel {
   private static final int MEASURE = 680;
 
   private static final int MARGIN = 24;
+  private static final int FRAME = 4;
 
   private final transient HelpPresenter presenter;
   private final JComponent covered;
   private final FoundList<HelpState.Item> list;
   private final PageView page;
+  private final JScrollPane scroll =
+      new JScrollPane(
+          JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
   private final JButton back = new JButton("Back");
   private final JButton forward = new JButton("Forward");
   private final JTextArea said = Labels.wrapped("", false);
@@ -49,7 +52,7 @@ public final class HelpPanel extends JPanel {
       new JPanel(new MigLayout("insets 0 0 12 0, gap 8, novisualpadding"));
   private transient List<HelpState.Button> offered = List.of();
   private transient Optional<HelpState.Shown> shown = Optional.empty();
-  private transient Component before;
+  private transient Optional<Interrupted> before = Optional.empty();
   private boolean open;
 
   /**
@@ -113,11 +116,7 @@ public final class HelpPanel extends JPanel {
     buttons.setOpaque(false);
     column.add(page, "wmin 0");
     column.add(buttons, "wmin 0");
-    JScrollPane scroll =
-        new JScrollPane(
-            column,
-            JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED,
-            JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setViewportView(column);
     scroll.setBorder(null);
     right.add(scroll);
     return right;
@@ -150,11 +149,12 @@ public final class HelpPanel extends JPanel {
   }
 
   private void show(HelpState.Shown now) {
-    if (shown.filter(s -> s.visit() == now.visit()).isPresent()) {
+    if (shown.equals(Optional.of(now))) {
       return;
     }
+    boolean there = shown.filter(s -> s.visit() == now.visit()).isPresent();
     shown = Optional.of(now);
-    page.show(now);
+    page.show(now, !there);
     if (!now.buttons().equals(offered)) {
       offered = now.buttons();
       buttons.removeAll();
@@ -175,25 +175,34 @@ public final class HelpPanel extends JPanel {
   private void appear() {
     if (open) {
       fit();
-      before = Typing.place(this);
+      before = Optional.of(Interrupted.in(this));
       setVisible(true);
       page.takeCursorForAMoment();
       return;
     }
-    Component place = before;
-    before = null;
+    Optional<Interrupted> place = before;
+    before = Optional.empty();
     covered.setVisible(true);
     setVisible(false);
-    if (place != null && place.isShowing()) {
-      place.requestFocusInWindow();
-    } else {
+    if (place.filter(Interrupted::goOn).isEmpty()) {
       covered.requestFocusInWindow();
     }
   }
 
   /** Says how wide pictures may be; they are drawn anew when the theme or the size changes. */
   private void fit() {
-    presenter.fits(UIScale.scale(MEASURE) - MARGIN, Theme.isDark());
+    int room = scroll.getViewport().getExtentSize().width - 2 * UIScale.scale(MARGIN);
+    int measure = UIScale.scale(MEASURE);
+    int widest = room <= 0 ? measure : Math.min(measure, room);
+    presenter.fits(widest - UIScale.scale(FRAME), Theme.isDark());
+  }
+
+  @Override
+  public void doLayout() {
+    super.doLayout();
+    if (open) {
+      fit();
+    }
   }
 
   @Override

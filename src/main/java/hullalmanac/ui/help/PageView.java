@@ -113,22 +113,28 @@ final class PageView extends JEditorPane {
     requestFocusInWindow(true);
   }
 
-  /** Shows a page, and what of it one wants to read. */
-  void show(HelpState.Shown page) {
+  /**
+   * Shows a page.
+   *
+   * @param going whether to go to what of it one wants to read, and not to stay where one reads
+   */
+  void show(HelpState.Shown page, boolean going) {
     shown = page;
     setEditorKit(new Kit(page.pictures()));
     setText(page.html());
     links = links((HTMLDocument) getDocument());
     link = -1;
     mark(page.marked());
-    SwingUtilities.invokeLater(this::goThere);
+    if (going) {
+      SwingUtilities.invokeLater(this::goThere);
+    }
   }
 
   @Override
   public void updateUI() {
     super.updateUI();
     if (shown != null) {
-      show(shown);
+      show(shown, false);
     }
   }
 

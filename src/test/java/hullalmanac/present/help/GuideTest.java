@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hullalmanac.core.guide.Anchor;
 import hullalmanac.core.guide.Guide;
 import hullalmanac.core.guide.GuidePage;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;

@@ -2,6 +2,7 @@ package hullalmanac.present.help;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;

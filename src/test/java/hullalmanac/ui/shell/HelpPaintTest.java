@@ -3,11 +3,11 @@ package hullalmanac.ui.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.guide.GuidePage;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
 import hullalmanac.present.Look;
 import hullalmanac.present.help.HelpState;
-import hullalmanac.present.help.Topic;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.GuideService;
 import hullalmanac.ui.theme.Theme;
@@ -92,7 +92,7 @@ class HelpPaintTest {
             painted.set(new Painted(panel, 1280, 800));
           }
           JEditorPane page = in((Container) named(panel, "help"), JEditorPane.class);
-          widths.set(new int[] {page.getWidth(), page.getPreferredSize().width});
+          widths.set(new int[] {page.getWidth(), page.getMinimumSize().width});
         });
     write(painted.get(), topic + "-" + tint + "-" + Math.round(zoom * 100) + find);
     assertThat(painted.get().faults()).as(topic + " at " + zoom).isEmpty();
@@ -134,7 +134,7 @@ class HelpPaintTest {
               (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, page);
           widths.set(
               new int[] {
-                page.getPreferredSize().width,
+                page.getMinimumSize().width,
                 page.getWidth(),
                 scroll.getViewport().getExtentSize().width
               });

@@ -1,4 +1,4 @@
-package hullalmanac.present.help;
+package hullalmanac.core.guide;
 
 /** What one may want to read about where one is: a page of the guide and a place on it. */
 public enum Topic {
@@ -22,7 +22,7 @@ public enum Topic {
   RECORD("guide/record.md"),
   OTHERS("guide/record.md#a-folder-that-two-computers-share"),
   KEYS("guide/keys.md"),
-  ABOUT(AboutPage.ID);
+  ABOUT("about");
 
   private final String link;
 
