@@ -62,8 +62,9 @@ class InstalledTest {
     Files.write(
         state().resolve("log-0.txt"),
         IntStream.rangeClosed(1, 500).mapToObj(n -> "line " + n).toList());
-    log().crash("first", new IllegalStateException("Lind"));
-    log().crash("lane", new IllegalArgumentException("Lind owes for Arctic Tern"));
+    AppLog log = log();
+    log.crash("first", new IllegalStateException("Lind"));
+    log.crash("lane", new IllegalArgumentException("Lind owes for Arctic Tern"));
     Path named = home.resolve("state/crash-30000101-000000-000.txt");
     Files.writeString(named, "kept in " + home.resolve("lind") + "\n");
     String report = installed().report();

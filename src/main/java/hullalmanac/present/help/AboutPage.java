@@ -27,7 +27,7 @@ final class AboutPage {
   static String markdown(Program.Facts facts) {
     StringBuilder page = new StringBuilder();
     page.append("# About Hull Almanac\n\n")
-        .append("| | |\n| --- | --- |\n")
+        .append("| what | here |\n| --- | --- |\n")
         .append(row("Version", facts.version()))
         .append(row("Java", facts.java()))
         .append(row("System", facts.system()))

@@ -59,7 +59,8 @@ public final class BoatsPanel extends JPanel {
     if (!state.invitation().equals(invitation)) {
       invitation = state.invitation();
       shown = Optional.empty();
-      page.setViewportView(invitation.map(i -> EmptyPage.of(i, presenter::newBoat)).orElse(null));
+      page.setViewportView(
+          invitation.map(i -> EmptyPage.of(i, presenter::newBoat, EmptyPage.PAGE)).orElse(null));
     }
     if (!state.page().equals(shown) || washing != state.washing()) {
       boolean another = !state.page().map(BoatPage::name).equals(shown.map(BoatPage::name));

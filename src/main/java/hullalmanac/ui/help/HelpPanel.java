@@ -36,7 +36,9 @@ public final class HelpPanel extends JPanel {
   private static final int MEASURE = 680;
 
   private static final int MARGIN = 24;
-  private static final int FRAME = 4;
+
+  /** The frame of a picture, and the end of the line in which it stands. */
+  private static final int FRAME = 24;
 
   private final transient HelpPresenter presenter;
   private final JComponent covered;

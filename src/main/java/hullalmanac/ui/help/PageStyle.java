@@ -4,21 +4,13 @@ import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Color;
 import java.awt.Font;
-import java.awt.GraphicsEnvironment;
-import java.util.Arrays;
 import java.util.Locale;
 import javax.swing.UIManager;
 import javax.swing.text.html.StyleSheet;
 
 /** How a page of the guide looks, in the colours and sizes of the theme. */
 final class PageStyle {
-  private static final String FIXED =
-      Arrays.asList(
-                  GraphicsEnvironment.getLocalGraphicsEnvironment()
-                      .getAvailableFontFamilyNames(Locale.ROOT))
-              .contains("DejaVu Sans Mono")
-          ? "DejaVu Sans Mono"
-          : Font.MONOSPACED;
+  private static final String FIXED = Font.MONOSPACED;
 
   private PageStyle() {}
 

@@ -49,7 +49,10 @@ public final class PeoplePanel extends JPanel {
     if (!state.invitation().equals(invitation)) {
       invitation = state.invitation();
       page.removeAll();
-      page.add(invitation.<JComponent>map(i -> EmptyPage.of(i, presenter::add)).orElse(sheet));
+      page.add(
+          invitation
+              .<JComponent>map(i -> EmptyPage.of(i, presenter::add, EmptyPage.PAGE))
+              .orElse(sheet));
       page.revalidate();
       page.repaint();
     }

@@ -88,7 +88,7 @@ public final class ShelfPanel extends JPanel {
             new MigLayout(
                 "insets 16 24 2 24, fillx, hidemode 3, novisualpadding", "[grow][]8[]", ""));
     head.add(on(button("Change", presenter::change)), "split 3, hmin 32");
-    head.add(button("New product", presenter::add), "hmin 32");
+    head.add(on(button("New product", presenter::add)), "hmin 32");
     head.add(on(button("Said and seen", presenter::audit)), "hmin 32");
     head.add(on(Labels.quiet("Beside it")));
     head.add(on(beside), "hmin 32, wmax 240");
@@ -127,7 +127,7 @@ public final class ShelfPanel extends JPanel {
       invitation = state.invitation();
       page.setViewportView(
           invitation
-              .<JComponent>map(i -> EmptyPage.of(i, presenter::add))
+              .<JComponent>map(i -> EmptyPage.of(i, presenter::add, EmptyPage.PAGE))
               .orElseGet(() -> ProductPages.of(shown, memory)));
     }
     onProduct.forEach(c -> c.setVisible(invitation.isEmpty()));

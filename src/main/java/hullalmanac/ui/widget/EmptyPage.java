@@ -6,6 +6,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** What stands where there is nothing to show yet. */
 public final class EmptyPage {
+  /** For a page that it has to itself. */
+  public static final String PAGE = "20 24 24 24";
+
   private static final int MEASURE = 460;
 
   private EmptyPage() {}
@@ -14,12 +17,13 @@ public final class EmptyPage {
    * A page with an invitation.
    *
    * @param act what its button does
+   * @param insets top, left, bottom, right, as the layout takes them
    */
-  public static ScrollColumn of(Invitation invitation, Runnable act) {
+  public static ScrollColumn of(Invitation invitation, Runnable act, String insets) {
     ScrollColumn column =
         new ScrollColumn(
             new MigLayout(
-                "insets 20 24 24 24, fillx, wrap 1, novisualpadding",
+                "insets " + insets + ", fillx, wrap 1, novisualpadding",
                 "[0:" + MEASURE + ":" + MEASURE + ", fill]push",
                 ""));
     column.setOpaque(false);
