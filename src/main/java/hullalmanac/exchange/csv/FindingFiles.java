@@ -37,6 +37,7 @@ final class FindingFiles {
               needText("surface"),
               text("visit"),
               need("day"),
+              value("moment"),
               value("state"),
               value("entered"),
               need("what"),
@@ -57,6 +58,7 @@ final class FindingFiles {
               .ref("surface", Kind.SURFACE, f.surface())
               .ref("visit", Kind.VISIT, f.visit())
               .put("day", f.day())
+              .put("moment", f.moment())
               .put("state", f.state())
               .put("entered", f.entered())
               .put("what", seen.what())
@@ -73,6 +75,7 @@ final class FindingFiles {
           Id<Surface> surface = in.ref(Kind.SURFACE, "surface");
           Optional<Id<Visit>> visit = in.maybeRef(Kind.VISIT, "visit");
           LocalDate day = in.day("day");
+          Optional<Moment> moment = in.maybeCoded(Moment.class, "moment");
           SurfaceState state = in.coded(SurfaceState.class, "state", SurfaceState.WASHED);
           Entered entered = in.coded(Entered.class, "entered", Entered.IMPORTED);
           Optional<ObservationText> seen = seen(in);
@@ -84,6 +87,7 @@ final class FindingFiles {
                       surface,
                       visit,
                       day,
+                      moment,
                       state,
                       entered,
                       seen.orElseThrow().observation(),
