@@ -1,6 +1,7 @@
 package hullalmanac.ui.shell;
 
 import com.formdev.flatlaf.extras.FlatSVGUtils;
+import hullalmanac.present.Look;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
@@ -38,7 +39,9 @@ public final class MainWindow {
   public MainWindow(
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
+    presenter.settings().seenBy(new ThemeLooks());
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
+    look.ifPresent(l -> presenter.tables().begin(l.tables()));
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
     frame.setGlassPane(new FindPanel(presenter.find(), content::takeFocus));
@@ -78,6 +81,12 @@ public final class MainWindow {
     presenter.load();
   }
 
+  /** Closes it as if its cross had been pressed. */
+  public void close() {
+    left = look();
+    frame.dispose();
+  }
+
   /** Brings the window before all others. */
   public void toFront() {
     if ((frame.getExtendedState() & JFrame.ICONIFIED) != 0) {
@@ -98,7 +107,7 @@ public final class MainWindow {
   }
 
   private void toggleDark() {
-    Theme.change(!Theme.isDark());
+    Theme.toggleDark();
   }
 
   private void place(Optional<WindowLook> before) {
@@ -126,6 +135,19 @@ public final class MainWindow {
         height);
   }
 
+  /** The window's look as settings change it. */
+  private static final class ThemeLooks implements Look.Looks {
+    @Override
+    public Look now() {
+      return Theme.look();
+    }
+
+    @Override
+    public void become(Look look) {
+      Theme.become(look);
+    }
+  }
+
   private static boolean onScreen(Rectangle wanted) {
     for (GraphicsDevice device :
         GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
@@ -146,8 +168,7 @@ public final class MainWindow {
         bounds.width,
         bounds.height,
         maximised,
-        Theme.isDark(),
-        Theme.zoom(),
-        Theme.wetHands());
+        Theme.look(),
+        presenter.tables().choices());
   }
 }
