@@ -9,16 +9,15 @@ import java.util.Optional;
  *
  * <p>Common practice, no source: gelcoat is 500 µm new on flats and half of that on edges and
  * corners. Where the past is unknown it is taken to be 400 at 10 years and 320 at 20, evenly in
- * between and on. 250 stay in reserve on flats, 300 on dark ones, half of that on edges. Buffable
- * urethane and clear over metallic may lose 10 µm for life, linear polyurethane and wrap nothing.
+ * between and on. 250 stay in reserve on flats, 300 on dark ones, unless the business has set it,
+ * and half of that on edges. Buffable urethane and clear over metallic may lose 10 µm for life,
+ * linear polyurethane and wrap nothing.
  *
  * @param flats on flats
  * @param edges on edges and corners
  */
 public record Budget(int flats, int edges, Basis basis) {
   private static final int NEW = 5000;
-  private static final int RESERVE = 2500;
-  private static final int DARK_RESERVE = 3000;
   private static final int THIN = 100;
   private static final int OLD_AGE = 20;
 
@@ -72,7 +71,9 @@ public record Budget(int flats, int edges, Basis basis) {
   }
 
   /** What may still be taken off; a measurement overrides what is usual of gelcoat. */
-  public static Budget of(Film film, Tone tone, History history, Optional<Measured> measured) {
+  static Budget of(
+      FinishPractice practice, Film film, Tone tone, History history, Optional<Measured> measured) {
+    double reserve = practice.reserve(tone);
     if (film == Film.NO_ABRASIVES) {
       return new Budget(0, 0, Basis.NO_ABRASIVES);
     }
@@ -83,22 +84,22 @@ public record Budget(int flats, int edges, Basis basis) {
     if (measured.isPresent()) {
       double flats = 10 * measured.get().flats();
       double edges = measured.get().edges().map(e -> 10 * e).orElse(flats / 2);
-      return gelcoat(tone, flats, edges, history.takenSinceMeasured(), Basis.MEASURED);
+      return gelcoat(reserve, flats, edges, history.takenSinceMeasured(), Basis.MEASURED);
     }
     if (history.past() == Past.KNOWN) {
-      return gelcoat(tone, NEW, NEW / 2.0, history.taken(), Basis.KNOWN_PAST);
+      return gelcoat(reserve, NEW, NEW / 2.0, history.taken(), Basis.KNOWN_PAST);
     }
     int age = history.age().orElse(OLD_AGE);
     double flats = age <= 10 ? NEW - 100.0 * age : 4000 - 80.0 * (age - 10);
     Basis basis = history.age().isPresent() ? Basis.BY_AGE : Basis.NO_AGE;
-    return gelcoat(tone, flats, flats / 2, history.taken(), basis);
+    return gelcoat(reserve, flats, flats / 2, history.taken(), basis);
   }
 
-  private static Budget gelcoat(Tone tone, double flats, double edges, int taken, Basis basis) {
-    int reserve = tone == Tone.DARK ? DARK_RESERVE : RESERVE;
+  private static Budget gelcoat(
+      double reserve, double flats, double edges, int taken, Basis basis) {
     return new Budget(
         (int) Math.max(0, Math.floor(flats - taken - reserve)),
-        (int) Math.max(0, Math.floor(edges - taken - reserve / 2.0)),
+        (int) Math.max(0, Math.floor(edges - taken - reserve / 2)),
         basis);
   }
 

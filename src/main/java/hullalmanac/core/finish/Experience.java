@@ -13,33 +13,33 @@ import java.util.Map;
  * and product for a square metre. It costs one pass over the record and serves all surfaces.
  */
 public final class Experience {
+  private final FinishPractice practice;
   private final Map<GlossPairs.Key, Learned> laws;
   private final Rates rates;
 
   /** A law, and what it rests on. */
   record Learned(GlossLaw law, Origin origin) {}
 
-  private Experience(Map<GlossPairs.Key, Learned> laws, Rates rates) {
+  private Experience(FinishPractice practice, Map<GlossPairs.Key, Learned> laws, Rates rates) {
+    this.practice = practice;
     this.laws = Map.copyOf(laws);
     this.rates = rates;
   }
 
-  /** Of a record in which nothing was done yet: starter values only. */
-  public static Experience none() {
-    return new Experience(Map.of(), Rates.STARTER);
-  }
-
   /** What a record teaches up to a day. */
   public static Experience of(Almanac almanac, LocalDate today) {
+    FinishPractice practice = new FinishPractice(almanac.business().practice());
     DoneWork work = new DoneWork(almanac, today);
     Map<GlossPairs.Key, Learned> laws = new HashMap<>();
-    GlossPairs.of(work).forEach((key, found) -> laws.put(key, learned(key, found)));
-    return new Experience(laws, RateLessons.learn(work, almanac));
+    GlossPairs.of(practice, work)
+        .forEach((key, found) -> laws.put(key, learned(practice, key, found)));
+    return new Experience(practice, laws, RateLessons.learn(practice, work, almanac));
   }
 
-  private static Learned learned(GlossPairs.Key key, List<GlossPairs.Found> found) {
+  private static Learned learned(
+      FinishPractice practice, GlossPairs.Key key, List<GlossPairs.Found> found) {
     GlossLaw law =
-        GlossLaw.starter(key.law(), key.tone())
+        GlossLaw.starter(practice, key.law(), key.tone())
             .taught(
                 found.stream().map(GlossPairs.Found::pair).toList(),
                 FinishPractice.BETWEEN_SURFACES);
@@ -51,8 +51,12 @@ public final class Experience {
   Learned law(Stage stage, Finish finish, Tone tone) {
     Learned learned = laws.get(new GlossPairs.Key(stage.law(), finish, tone));
     return learned == null
-        ? new Learned(GlossLaw.starter(stage.law(), tone), Origin.STARTER)
+        ? new Learned(GlossLaw.starter(practice, stage.law(), tone), Origin.STARTER)
         : learned;
+  }
+
+  FinishPractice practice() {
+    return practice;
   }
 
   Rates rates() {

@@ -108,6 +108,7 @@ public final class FewestPasses {
     return film.map(
         f ->
             Budget.of(
+                experience.practice(),
                 f,
                 surface.tone(),
                 inspection.history(surface, f, said.measured()),
@@ -116,7 +117,8 @@ public final class FewestPasses {
 
   /** The gloss that it can reach at all; absent where nothing is corrected by stages. */
   public Optional<GlossLimit> limit() {
-    return film.map(f -> GlossLimit.usual(f, inspection.age())).map(this::seen);
+    return film.map(f -> GlossLimit.usual(experience.practice(), f, inspection.age()))
+        .map(this::seen);
   }
 
   private GlossLimit seen(GlossLimit usual) {

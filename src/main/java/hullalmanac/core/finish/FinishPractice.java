@@ -1,11 +1,19 @@
 package hullalmanac.core.finish;
 
 import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.Practice;
+import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Tone;
 
-/** Starter values of correction. Every number here is common practice, no source. */
-final class FinishPractice {
+/**
+ * What correction is reckoned from before the record has taught. Every number is common practice,
+ * no source; those a business may set are asked of its {@link Practice}.
+ */
+record FinishPractice(Practice practice) {
+  /** The standards throughout. */
+  static final FinishPractice STANDARD = new FinishPractice(Practice.STANDARD);
+
   /** A plan is good when it reaches the agreed gloss with this chance. */
   static final double CHANCE = 0.8;
 
@@ -23,6 +31,9 @@ final class FinishPractice {
   /** How a whole surface differs from a small spot on it. */
   static final Spread SPOT_TO_WHOLE = Spread.independent(1.0, 0.10);
 
+  private static final int YOUNG_UNDER = 5;
+  private static final int MIDDLING_UNTIL = 15;
+
   /** Days after the last step within which a reading still belongs to it. */
   static final int AFTER_DAYS = 14;
 
@@ -35,63 +46,83 @@ final class FinishPractice {
   /** Spread of ln minutes and ln product before anything was learned. */
   static final double RATE_SD = 0.35;
 
-  private FinishPractice() {}
-
   /** Gloss at 60° towards which a stage moves a surface. */
-  static double ceiling(Stage law, Tone tone) {
+  double ceiling(Stage law, Tone tone) {
     boolean light = tone == Tone.LIGHT;
-    return switch (law) {
-      case FINISHING -> light ? 90 : 91;
-      case ONE_STEP -> light ? 87 : 86;
-      case MEDIUM -> light ? 84 : 80;
-      case HEAVY -> light ? 80 : 74;
-      default -> light ? 82 : 76;
-    };
+    return practice.of(
+        switch (law) {
+          case FINISHING ->
+              light ? PracticeValue.REACH_FINISHING_LIGHT : PracticeValue.REACH_FINISHING_DARK;
+          case ONE_STEP ->
+              light ? PracticeValue.REACH_ONE_STEP_LIGHT : PracticeValue.REACH_ONE_STEP_DARK;
+          case MEDIUM -> light ? PracticeValue.REACH_MEDIUM_LIGHT : PracticeValue.REACH_MEDIUM_DARK;
+          case HEAVY -> light ? PracticeValue.REACH_HEAVY_LIGHT : PracticeValue.REACH_HEAVY_DARK;
+          default -> light ? PracticeValue.REACH_SANDED_LIGHT : PracticeValue.REACH_SANDED_DARK;
+        });
   }
 
   /** Share of the way to the ceiling that is left after a pass. */
-  static double q(Stage law) {
-    return switch (law) {
-      case FINISHING -> 0.55;
-      case ONE_STEP -> 0.35;
-      case MEDIUM -> 0.30;
-      case HEAVY -> 0.20;
-      default -> 0.10;
-    };
+  double q(Stage law) {
+    return practice.of(
+        switch (law) {
+          case FINISHING -> PracticeValue.LEFT_FINISHING;
+          case ONE_STEP -> PracticeValue.LEFT_ONE_STEP;
+          case MEDIUM -> PracticeValue.LEFT_MEDIUM;
+          case HEAVY -> PracticeValue.LEFT_HEAVY;
+          default -> PracticeValue.LEFT_SANDED;
+        });
+  }
+
+  /** The highest gloss of gelcoat of an age in years. */
+  double limit(int age) {
+    PracticeValue limit =
+        age <= MIDDLING_UNTIL ? PracticeValue.LIMIT_MIDDLING : PracticeValue.LIMIT_OLD;
+    return practice.of(age < YOUNG_UNDER ? PracticeValue.LIMIT_YOUNG : limit);
+  }
+
+  /** What stays in reserve on flats, tenths of a micron. */
+  double reserve(Tone tone) {
+    return 10
+        * practice.of(tone == Tone.DARK ? PracticeValue.RESERVE_DARK : PracticeValue.RESERVE_LIGHT);
   }
 
   /** Person-minutes for a square metre of a fair surface, one pass. */
-  static double minutes(Stage law) {
-    return switch (law) {
-      case FINISHING -> 4;
-      case ONE_STEP, MEDIUM -> 6;
-      case HEAVY -> 8;
-      default -> 12;
-    };
+  double minutes(Stage law) {
+    return practice.of(
+        switch (law) {
+          case FINISHING -> PracticeValue.MINUTES_FINISHING;
+          case ONE_STEP -> PracticeValue.MINUTES_ONE_STEP;
+          case MEDIUM -> PracticeValue.MINUTES_MEDIUM;
+          case HEAVY -> PracticeValue.MINUTES_HEAVY;
+          default -> PracticeValue.MINUTES_SANDED;
+        });
   }
 
   /** Person-minutes for a square metre of what is done besides correcting. */
-  static double minutes(StepKind kind) {
-    return switch (kind) {
-      case WASH -> 1.2;
-      case DECONTAMINATE -> 1.3;
-      case PROTECT -> 3;
-      default -> throw new IllegalArgumentException("no minutes are reckoned for " + kind);
-    };
+  double minutes(StepKind kind) {
+    return practice.of(
+        switch (kind) {
+          case WASH -> PracticeValue.MINUTES_WASH;
+          case DECONTAMINATE -> PracticeValue.MINUTES_DECONTAMINATE;
+          case PROTECT -> PracticeValue.MINUTES_PROTECT;
+          default -> throw new IllegalArgumentException("no minutes are reckoned for " + kind);
+        });
   }
 
-  /** Millilitres for a square metre and pass; paper needs none. */
-  static double millilitres(Stage law) {
-    return switch (law) {
-      case FINISHING -> 8;
-      case ONE_STEP, MEDIUM -> 10;
-      case HEAVY -> 12;
-      default -> 0;
-    };
+  /** Millilitres for a square metre and pass, or of protection; paper needs none. */
+  double millilitres(Enum<?> work) {
+    if (!(work instanceof Stage law)) {
+      return practice.of(PracticeValue.ML_PROTECT);
+    }
+    return practice.of(
+        switch (law) {
+          case FINISHING -> PracticeValue.ML_FINISHING;
+          case ONE_STEP -> PracticeValue.ML_ONE_STEP;
+          case MEDIUM -> PracticeValue.ML_MEDIUM;
+          case HEAVY -> PracticeValue.ML_HEAVY;
+          default -> throw new IllegalArgumentException("paper needs no product");
+        });
   }
-
-  /** Millilitres of protection for a square metre. */
-  static final double PROTECTION_ML = 6;
 
   /** Square metres after which a pad or a sheet is changed. */
   static double squareMetresAPad(Stage stage) {

@@ -20,10 +20,10 @@ import java.util.List;
  */
 record GlossLaw(double ceiling, double lnQ, Spread spread) {
   /** What is usual of a stage, before any reading. */
-  static GlossLaw starter(Stage law, Tone tone) {
+  static GlossLaw starter(FinishPractice practice, Stage law, Tone tone) {
     return new GlossLaw(
-        FinishPractice.ceiling(law, tone),
-        Math.log(FinishPractice.q(law)),
+        practice.ceiling(law, tone),
+        Math.log(practice.q(law)),
         Spread.independent(FinishPractice.CEILING_SD, FinishPractice.LN_Q_SD));
   }
 

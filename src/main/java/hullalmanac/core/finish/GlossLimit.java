@@ -8,8 +8,8 @@ import java.util.Optional;
  * @param gloss at 60°, gloss units
  */
 public record GlossLimit(double gloss, Why why) {
-  private static final int YOUNG_UNDER = 5;
-  private static final int MIDDLING_UNTIL = 15;
+  private static final int OLD = 100;
+  private static final double OF_PAINT = 90;
 
   /** What it rests on. */
   public enum Why {
@@ -39,19 +39,16 @@ public record GlossLimit(double gloss, Why why) {
 
   /**
    * What is usual (common practice, no source): urethane 90; gelcoat 90 under 5 years, 87 to 15, 83
-   * older.
+   * older, unless the business has set these.
    *
    * @param age of the finish in years; absent counts as old
    */
-  public static GlossLimit usual(Film film, Optional<Integer> age) {
+  static GlossLimit usual(FinishPractice practice, Film film, Optional<Integer> age) {
     if (film != Film.GELCOAT) {
-      return new GlossLimit(90, Why.PAINT);
+      return new GlossLimit(OF_PAINT, Why.PAINT);
     }
-    if (age.isEmpty()) {
-      return new GlossLimit(83, Why.AGE_UNKNOWN);
-    }
-    double gloss = age.get() < YOUNG_UNDER ? 90 : age.get() <= MIDDLING_UNTIL ? 87 : 83;
-    return new GlossLimit(gloss, Why.AGE);
+    return age.map(a -> new GlossLimit(practice.limit(a), Why.AGE))
+        .orElseGet(() -> new GlossLimit(practice.limit(OLD), Why.AGE_UNKNOWN));
   }
 
   /** The same once more was seen: a best below the limit says nothing of it. */

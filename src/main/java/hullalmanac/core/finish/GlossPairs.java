@@ -30,6 +30,7 @@ import java.util.Set;
  * lie on either side teach nothing.
  */
 final class GlossPairs {
+  private final FinishPractice practice;
   private final DoneWork work;
   private final Map<Key, List<Found>> found = new LinkedHashMap<>();
 
@@ -39,13 +40,14 @@ final class GlossPairs {
   /** A pair, and where it was found. */
   record Found(Pair pair, Id<Boat> boat) {}
 
-  private GlossPairs(DoneWork work) {
+  private GlossPairs(FinishPractice practice, DoneWork work) {
+    this.practice = practice;
     this.work = work;
   }
 
   /** All pairs by what they teach; those of one visit share the weight of one. */
-  static Map<Key, List<Found>> of(DoneWork work) {
-    GlossPairs pairs = new GlossPairs(work);
+  static Map<Key, List<Found>> of(FinishPractice practice, DoneWork work) {
+    GlossPairs pairs = new GlossPairs(practice, work);
     work.visits().forEach(pairs::visit);
     return pairs.found;
   }
@@ -107,7 +109,7 @@ final class GlossPairs {
       if (stage.isEmpty()) {
         return;
       }
-      GlossLimit limit = GlossLimit.usual(film, work.age(surface, visit.day()));
+      GlossLimit limit = GlossLimit.usual(practice, film, work.age(surface, visit.day()));
       double most =
           work.best(surface).map(b -> limit.seen(b, GlossLimit.Why.OWN_BEST)).orElse(limit).gloss();
       Pair pair = new Pair(reading(before), reading(after), stage.get().passes(), most, 1);

@@ -59,18 +59,19 @@ final class RateLessons {
   }
 
   /** What steps and bottles teach. */
-  static Rates learn(DoneWork work, Almanac almanac) {
+  static Rates learn(FinishPractice practice, DoneWork work, Almanac almanac) {
     RateLessons lessons = new RateLessons(work);
     for (Visit visit : work.visits()) {
       work.steps(visit).forEach(step -> lessons.step(visit, step));
     }
     almanac.bottles().forEach(lessons::bottle);
     Map<Rates.Key, LogRate> minutes = new HashMap<>();
-    lessons.minutes.forEach((key, seen) -> minutes.put(key, seen.teach(Rates.starter(key))));
+    lessons.minutes.forEach(
+        (key, seen) -> minutes.put(key, seen.teach(Rates.starter(practice, key))));
     Map<Enum<?>, LogRate> millilitres = new HashMap<>();
     lessons.millilitres.forEach(
-        (of, seen) -> millilitres.put(of, seen.teach(Rates.starterMillilitres(of))));
-    return new Rates(minutes, millilitres);
+        (of, seen) -> millilitres.put(of, seen.teach(LogRate.starter(practice.millilitres(of)))));
+    return new Rates(practice, minutes, millilitres);
   }
 
   private void step(Visit visit, Step step) {

@@ -5,9 +5,7 @@ import java.util.Map;
 
 /** Minutes and millilitres for a square metre: learned where the record taught, else usual. */
 final class Rates {
-  /** Nothing but starter values. */
-  static final Rates STARTER = new Rates(Map.of(), Map.of());
-
+  private final FinishPractice practice;
   private final Map<Key, LogRate> minutes;
   private final Map<Enum<?>, LogRate> millilitres;
 
@@ -18,22 +16,23 @@ final class Rates {
    */
   record Key(Enum<?> work, Condition condition) {}
 
-  Rates(Map<Key, LogRate> minutes, Map<Enum<?>, LogRate> millilitres) {
+  Rates(FinishPractice practice, Map<Key, LogRate> minutes, Map<Enum<?>, LogRate> millilitres) {
+    this.practice = practice;
     this.minutes = Map.copyOf(minutes);
     this.millilitres = Map.copyOf(millilitres);
   }
 
-  static LogRate starter(Key key) {
-    double fair =
-        key.work() instanceof Stage law
-            ? FinishPractice.minutes(law)
-            : FinishPractice.minutes((StepKind) key.work());
-    return LogRate.starter(fair * key.condition().effort());
+  /** Nothing but starter values. */
+  static Rates starter(FinishPractice practice) {
+    return new Rates(practice, Map.of(), Map.of());
   }
 
-  static LogRate starterMillilitres(Enum<?> work) {
-    return LogRate.starter(
-        work instanceof Stage law ? FinishPractice.millilitres(law) : FinishPractice.PROTECTION_ML);
+  static LogRate starter(FinishPractice practice, Key key) {
+    double fair =
+        key.work() instanceof Stage law
+            ? practice.minutes(law)
+            : practice.minutes((StepKind) key.work());
+    return LogRate.starter(fair * key.condition().effort());
   }
 
   /** Person-minutes for a square metre and pass. */
@@ -48,7 +47,7 @@ final class Rates {
 
   private Estimate of(Key key) {
     LogRate rate = minutes.get(key);
-    return (rate == null ? starter(key) : rate).next();
+    return (rate == null ? starter(practice, key) : rate).next();
   }
 
   /** Millilitres for a square metre and pass; a paper needs none. */
@@ -63,6 +62,6 @@ final class Rates {
 
   private Estimate millilitresOf(Enum<?> work) {
     LogRate rate = millilitres.get(work);
-    return (rate == null ? starterMillilitres(work) : rate).next();
+    return (rate == null ? LogRate.starter(practice.millilitres(work)) : rate).next();
   }
 }

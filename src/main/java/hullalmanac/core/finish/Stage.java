@@ -2,6 +2,7 @@ package hullalmanac.core.finish;
 
 import hullalmanac.core.record.Coded;
 import hullalmanac.core.record.Product;
+import hullalmanac.core.record.ProductKind;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import java.util.Optional;
@@ -64,24 +65,24 @@ public enum Stage implements Coded {
     return sands() ? SAND_P2000 : this;
   }
 
+  /** The stage that a product is for; none where it corrects nothing. */
+  public static Optional<Stage> of(ProductKind kind) {
+    return switch (kind) {
+      case SANDPAPER_P800 -> Optional.of(SAND_P800);
+      case SANDPAPER_P1000 -> Optional.of(SAND_P1000);
+      case SANDPAPER_P1500 -> Optional.of(SAND_P1500);
+      case SANDPAPER_P2000 -> Optional.of(SAND_P2000);
+      case HEAVY_COMPOUND -> Optional.of(HEAVY);
+      case COMPOUND -> Optional.of(MEDIUM);
+      case ONE_STEP_POLISH -> Optional.of(ONE_STEP);
+      case POLISH -> Optional.of(FINISHING);
+      default -> Optional.empty();
+    };
+  }
+
   /** The stage that a step was, where its product says so; a step that corrects nothing is none. */
   static Optional<Stage> of(Step step, Optional<Product> product) {
-    if (!mayCorrect(step)) {
-      return Optional.empty();
-    }
-    return product.flatMap(
-        p ->
-            switch (p.kind()) {
-              case SANDPAPER_P800 -> Optional.of(SAND_P800);
-              case SANDPAPER_P1000 -> Optional.of(SAND_P1000);
-              case SANDPAPER_P1500 -> Optional.of(SAND_P1500);
-              case SANDPAPER_P2000 -> Optional.of(SAND_P2000);
-              case HEAVY_COMPOUND -> Optional.of(HEAVY);
-              case COMPOUND -> Optional.of(MEDIUM);
-              case ONE_STEP_POLISH -> Optional.of(ONE_STEP);
-              case POLISH -> Optional.of(FINISHING);
-              default -> Optional.empty();
-            });
+    return mayCorrect(step) ? product.flatMap(p -> of(p.kind())) : Optional.empty();
   }
 
   /** What a step took off at least as much as: its stage, or what is usual where nobody said. */

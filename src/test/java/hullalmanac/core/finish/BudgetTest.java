@@ -20,6 +20,7 @@ class BudgetTest {
 
   private static Budget gelcoat(Tone tone, Past past, Integer age, int taken) {
     return Budget.of(
+        FinishPractice.STANDARD,
         Film.GELCOAT,
         tone,
         new Budget.History(past, Optional.ofNullable(age), taken, 0),
@@ -59,10 +60,15 @@ class BudgetTest {
   void aMeasurementOverridesAndOnlyLaterWorkCounts() {
     Budget.History history = new Budget.History(Past.UNKNOWN, Optional.of(30), 400, 50);
     Measured both = new Measured(410, Optional.of(180.0), DAY);
-    assertThat(Budget.of(Film.GELCOAT, Tone.LIGHT, history, Optional.of(both)))
+    assertThat(
+            Budget.of(
+                FinishPractice.STANDARD, Film.GELCOAT, Tone.LIGHT, history, Optional.of(both)))
         .isEqualTo(new Budget(1550, 500, Budget.Basis.MEASURED));
     Measured flats = new Measured(410, Optional.empty(), DAY);
-    assertThat(Budget.of(Film.GELCOAT, Tone.LIGHT, history, Optional.of(flats)).edges())
+    assertThat(
+            Budget.of(
+                    FinishPractice.STANDARD, Film.GELCOAT, Tone.LIGHT, history, Optional.of(flats))
+                .edges())
         .isEqualTo(750);
   }
 
@@ -70,10 +76,15 @@ class BudgetTest {
   void paintMayLoseTenMicronsForLifeOrNothing() {
     Budget.History history = new Budget.History(Past.UNKNOWN, Optional.of(3), 30, 0);
     Optional<Measured> gauge = Optional.of(new Measured(400, Optional.empty(), DAY));
-    assertThat(Budget.of(Film.CLEAR_OVER_METALLIC, Tone.DARK, history, gauge).flats())
+    assertThat(
+            Budget.of(FinishPractice.STANDARD, Film.CLEAR_OVER_METALLIC, Tone.DARK, history, gauge)
+                .flats())
         .isEqualTo(70);
-    assertThat(Budget.of(Film.BUFFABLE_URETHANE, Tone.LIGHT, history, gauge).edges()).isEqualTo(70);
-    assertThat(Budget.of(Film.NO_ABRASIVES, Tone.LIGHT, history, gauge))
+    assertThat(
+            Budget.of(FinishPractice.STANDARD, Film.BUFFABLE_URETHANE, Tone.LIGHT, history, gauge)
+                .edges())
+        .isEqualTo(70);
+    assertThat(Budget.of(FinishPractice.STANDARD, Film.NO_ABRASIVES, Tone.LIGHT, history, gauge))
         .isEqualTo(new Budget(0, 0, Budget.Basis.NO_ABRASIVES));
   }
 

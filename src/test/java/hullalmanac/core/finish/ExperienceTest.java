@@ -58,7 +58,7 @@ class ExperienceTest {
       Pair pair = new Pair(new Pair.Reading(70, sd(70)), new Pair.Reading(86, sd(86)), 1, 90, 1);
       assertThat(learned.law())
           .isEqualTo(
-              GlossLaw.starter(Stage.FINISHING, Tone.LIGHT)
+              GlossLaw.starter(FinishPractice.STANDARD, Stage.FINISHING, Tone.LIGHT)
                   .taught(List.of(pair), FinishPractice.BETWEEN_SURFACES));
       assertThat(law(Stage.ONE_STEP).origin()).isEqualTo(Origin.STARTER);
       assertThat(slip.experience().law(Stage.FINISHING, Finish.GELCOAT, Tone.DARK).origin())

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import hullalmanac.core.record.Amount;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Geometry;
 import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Past;
+import hullalmanac.core.record.Product;
 import hullalmanac.core.record.ProductKind;
 import hullalmanac.core.record.RubLevel;
 import hullalmanac.core.record.Step;
@@ -30,6 +32,7 @@ import org.junit.jupiter.api.Test;
 
 /** From a record to plans. */
 class FewestPassesTest {
+  private static final Agreed TO_79 = new Agreed(79, Set.of(), true, Optional.empty());
   private static final Agreed TO_82 = new Agreed(82, Set.of(), true, Optional.empty());
 
   private final Slipway slip = new Slipway();
@@ -39,8 +42,7 @@ class FewestPassesTest {
       slip.set(slip.visit(boat, Slipway.DAY), "status", VisitStatus.PLANNED);
 
   private FewestPasses passes(FewestPasses.Said said) {
-    return FewestPasses.on(
-        slip.almanac(), slip.experience(), topsides.id(), said, Slipway.TODAY);
+    return FewestPasses.on(slip.almanac(), slip.experience(), topsides.id(), said, Slipway.TODAY);
   }
 
   private FewestPasses passes() {
@@ -81,21 +83,19 @@ class FewestPassesTest {
   @Test
   void aTestSpotUpdatesThePlanAtOnce() {
     before(78, 79, 77);
-    List<Plan> unseen = found(passes().plans(new Agreed(80, Set.of(), true, Optional.empty())));
+    List<Plan> unseen = found(passes().plans(TO_79));
     assertThat(unseen.get(0).stages()).containsExactly(Stage.FINISHING);
     TestSpot poor =
-        new TestSpot(
-            Stage.FINISHING, 1, Slipway.read(78, 78.5, 77.5), Slipway.read(78.5, 79, 78));
+        new TestSpot(Stage.FINISHING, 1, Slipway.read(78, 78.5, 77.5), Slipway.read(78.5, 79, 78));
     List<Plan> seen =
-        found(passes(spot(poor)).plans(new Agreed(80, Set.of(), true, Optional.empty())));
+        found(passes(spot(poor)).plans(TO_79));
     assertThat(seen.stream().map(Plan::stages)).doesNotContain(List.of(Stage.FINISHING));
     assertThat(seen.stream().flatMap(p -> p.needs().stream()))
         .filteredOn(n -> n.stage() == Stage.ONE_STEP)
         .allMatch(n -> n.gloss().equals(Origin.STARTER));
     Judged alone =
         passes(spot(poor))
-            .judge(
-                new Agreed(80, Set.of(), true, Optional.empty()), List.of(Stage.FINISHING));
+            .judge(TO_79, List.of(Stage.FINISHING));
     assertThat(((Judged.Fits) alone).reaches()).isFalse();
     assertThat(((Judged.Fits) alone).plan().needs().get(0).gloss().words())
         .isEqualTo("starter value and the test spot");
@@ -108,8 +108,7 @@ class FewestPassesTest {
         .isInstanceOf(Plans.Refused.class);
     TestSpot good =
         new TestSpot(Stage.ONE_STEP, 1, Slipway.read(70, 71, 69), Slipway.read(89, 90, 88));
-    assertThat(passes(spot(good)).limit())
-        .contains(new GlossLimit(89, GlossLimit.Why.TEST_SPOT));
+    assertThat(passes(spot(good)).limit()).contains(new GlossLimit(89, GlossLimit.Why.TEST_SPOT));
     assertThat(passes(spot(good)).plans(new Agreed(88, Set.of(), true, Optional.empty())))
         .isNotInstanceOf(Plans.Refused.class);
   }
@@ -134,7 +133,8 @@ class FewestPassesTest {
   void whatWasSeenBeforeTheLastCorrectionSaysNothingAnyMore() {
     Visit then = slip.visit(boat, LocalDate.of(2025, 5, 1));
     slip.gloss(topsides, then, Moment.BEFORE, 60, 61, 59);
-    slip.seen(topsides, then, Optional.of(Moment.BEFORE), new Observation.FingerRub(RubLevel.HEAVY));
+    slip.seen(
+        topsides, then, Optional.of(Moment.BEFORE), new Observation.FingerRub(RubLevel.HEAVY));
     slip.step(
         then, StepKind.POLISH, Optional.of(slip.product(ProductKind.ONE_STEP_POLISH)), topsides);
     assertThat(passes().inspection().start()).isEmpty();
@@ -198,8 +198,7 @@ class FewestPassesTest {
             Plans.Refused.class, r -> assertThat(r.sentence()).startsWith("The area is not known"));
     Area entered = new Area(20, Area.How.ENTERED);
     FewestPasses.Said said =
-        new FewestPasses.Said(
-            false, Optional.empty(), Optional.of(entered), Set.of(), List.of());
+        new FewestPasses.Said(false, Optional.empty(), Optional.of(entered), Set.of(), List.of());
     assertThat(passes(said).plans(TO_82)).isInstanceOf(Plans.Found.class);
   }
 
@@ -229,8 +228,7 @@ class FewestPassesTest {
     FewestPasses.Said acrylic =
         new FewestPasses.Said(true, Optional.empty(), Optional.empty(), Set.of(), List.of());
     FewestPasses buffable =
-        FewestPasses.on(
-            slip.almanac(), slip.experience(), painted.id(), acrylic, Slipway.TODAY);
+        FewestPasses.on(slip.almanac(), slip.experience(), painted.id(), acrylic, Slipway.TODAY);
     assertThat(buffable.budget()).contains(new Budget(100, 100, Budget.Basis.THIN_FILM));
     assertThat(found(buffable.plans(TO_82)))
         .allMatch(p -> p.totals().microns() <= 10 && !p.stages().contains(Stage.HEAVY));
@@ -241,14 +239,11 @@ class FewestPassesTest {
     Surface teak = slip.surface(boat, SurfaceKind.TEAK, Finish.TEAK, Tone.DARK);
     FewestPasses passes =
         FewestPasses.on(
-            slip.almanac(),
-            slip.experience(),
-            teak.id(),
-            FewestPasses.Said.NOTHING,
-            Slipway.TODAY);
+            slip.almanac(), slip.experience(), teak.id(), FewestPasses.Said.NOTHING, Slipway.TODAY);
     assertThat(passes.budget()).isEmpty();
     assertThat(passes.limit()).isEmpty();
-    assertThat(passes.plans(TO_82)).isEqualTo(new Plans.Refused("No stages are reckoned for teak."));
+    assertThat(passes.plans(TO_82))
+        .isEqualTo(new Plans.Refused("No stages are reckoned for teak."));
     assertThat(passes.judge(TO_82, List.of())).isInstanceOf(Judged.Refused.class);
   }
 
@@ -262,5 +257,30 @@ class FewestPassesTest {
         .hasMessage("a test spot takes 1 to 4 passes, not 0");
     assertThatThrownBy(() -> new TestSpot(Stage.SAND_P1000, 2, Slipway.read(60), Slipway.read(80)))
         .hasMessage("a test spot is sanded once");
+  }
+
+  /** 24.2 m² at a starter value of 8 ml takes 194 ml, over 320 ml one time in ten. */
+  @Test
+  void saysWhatIsOnTheShelfForAStage() {
+    before(78, 79, 77);
+    Product polish = slip.product(ProductKind.POLISH);
+    slip.product(ProductKind.COMPOUND);
+    Bottle first = slip.bottle(polish, 500, 200);
+    Plan.Need need =
+        found(passes().plans(TO_79))
+            .get(0)
+            .needs()
+            .get(0);
+    assertThat(need.millilitres().middle()).isCloseTo(8 * 24.2, within(1e-6));
+    assertThat(supplies()).containsExactly(new Supply(polish, Optional.of(200)));
+    assertThat(supplies().get(0).enoughFor(need)).contains(false);
+    slip.bottle(polish, 500, 500);
+    assertThat(supplies().get(0).enoughFor(need)).contains(true);
+    slip.set(first, "useBy", Optional.of(Slipway.TODAY.minusDays(1)));
+    assertThat(supplies()).containsExactly(new Supply(polish, Optional.of(500)));
+  }
+
+  private List<Supply> supplies() {
+    return Supply.of(slip.almanac(), Stage.FINISHING, Slipway.TODAY);
   }
 }

@@ -91,7 +91,7 @@ class GlossLawTest {
       double before = 50 + 35 * random.nextDouble();
       pairs.add(pair(before, 2, 88 - 0.5 * (88 - before) + 2 * random.nextGaussian(), 2));
     }
-    GlossLaw prior = GlossLaw.starter(Stage.FINISHING, Tone.LIGHT);
+    GlossLaw prior = GlossLaw.starter(FinishPractice.STANDARD, Stage.FINISHING, Tone.LIGHT);
     GlossLaw once = prior.taught(pairs, FinishPractice.BETWEEN_SURFACES);
     Collections.shuffle(pairs, random);
     GlossLaw again = prior.taught(pairs, FinishPractice.BETWEEN_SURFACES);
@@ -112,7 +112,7 @@ class GlossLawTest {
       pairs.add(pair(before, 0.5, after, 1.5));
     }
     GlossLaw law =
-        GlossLaw.starter(Stage.FINISHING, Tone.LIGHT)
+        GlossLaw.starter(FinishPractice.STANDARD, Stage.FINISHING, Tone.LIGHT)
             .taught(pairs, FinishPractice.BETWEEN_SURFACES);
     assertThat(law.ceiling()).isCloseTo(86, within(0.6));
     assertThat(Math.exp(law.lnQ())).isCloseTo(0.42, within(0.03));
@@ -121,7 +121,7 @@ class GlossLawTest {
 
   @Test
   void anOldHullSaysNothingOfTheCeilingOfAYoungOne() {
-    GlossLaw prior = GlossLaw.starter(Stage.FINISHING, Tone.LIGHT);
+    GlossLaw prior = GlossLaw.starter(FinishPractice.STANDARD, Stage.FINISHING, Tone.LIGHT);
     Pair old = new Pair(new Pair.Reading(70, 2), new Pair.Reading(75, 2), 1, 83, 1);
     GlossLaw law = prior.taught(List.of(old), FinishPractice.BETWEEN_SURFACES);
     assertThat(law.ceiling()).isCloseTo(90, within(1e-3));
@@ -132,7 +132,7 @@ class GlossLawTest {
   void staysALawWhateverItIsTaught(
       @ForAll @DoubleRange(min = 20, max = 89) double before,
       @ForAll @DoubleRange(min = 40, max = 95) double after) {
-    GlossLaw prior = GlossLaw.starter(Stage.MEDIUM, Tone.LIGHT);
+    GlossLaw prior = GlossLaw.starter(FinishPractice.STANDARD, Stage.MEDIUM, Tone.LIGHT);
     GlossLaw law =
         prior.taught(List.of(pair(before, 2, after, 2)), FinishPractice.BETWEEN_SURFACES);
     assertThat(law.spread().ceiling()).isPositive();

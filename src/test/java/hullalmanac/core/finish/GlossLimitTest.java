@@ -16,19 +16,23 @@ class GlossLimitTest {
   @ParameterizedTest
   @CsvSource({"0, 90", "4, 90", "5, 87", "15, 87", "16, 83", "40, 83"})
   void gelcoatReachesLessWithAge(int age, double gloss) {
-    assertThat(GlossLimit.usual(Film.GELCOAT, Optional.of(age)).gloss()).isEqualTo(gloss);
-    assertThat(GlossLimit.usual(Film.CLEAR_OVER_METALLIC, Optional.of(age)).gloss()).isEqualTo(90);
+    assertThat(GlossLimit.usual(FinishPractice.STANDARD, Film.GELCOAT, Optional.of(age)).gloss())
+        .isEqualTo(gloss);
+    assertThat(
+            GlossLimit.usual(FinishPractice.STANDARD, Film.CLEAR_OVER_METALLIC, Optional.of(age))
+                .gloss())
+        .isEqualTo(90);
   }
 
   @Test
   void anUnknownAgeCountsAsOld() {
-    assertThat(GlossLimit.usual(Film.GELCOAT, Optional.empty()))
+    assertThat(GlossLimit.usual(FinishPractice.STANDARD, Film.GELCOAT, Optional.empty()))
         .isEqualTo(new GlossLimit(83, GlossLimit.Why.AGE_UNKNOWN));
   }
 
   @Test
   void aWorseReadingSaysNothingOfIt() {
-    GlossLimit usual = GlossLimit.usual(Film.GELCOAT, Optional.of(10));
+    GlossLimit usual = GlossLimit.usual(FinishPractice.STANDARD, Film.GELCOAT, Optional.of(10));
     assertThat(usual.seen(80, GlossLimit.Why.OWN_BEST)).isEqualTo(usual);
     assertThat(usual.seen(91, GlossLimit.Why.OWN_BEST).gloss()).isEqualTo(91);
   }
@@ -43,8 +47,7 @@ class GlossLimitTest {
     }
     assertThatThrownBy(() -> EyeGloss.lowest(5))
         .hasMessage("nobody agrees on a finish as dull as 5 on the eye scale");
-    assertThatThrownBy(() -> EyeGloss.start(6))
-        .hasMessage("the eye scale runs from 1 to 5, not 6");
+    assertThatThrownBy(() -> EyeGloss.start(6)).hasMessage("the eye scale runs from 1 to 5, not 6");
   }
 
   /** ISO 2813: a reading over 100 is legal, and values at other angles are not interchangeable. */
@@ -59,14 +62,17 @@ class GlossLimitTest {
     return new Observation.GlossRead(geometry, List.of(reading), Optional.empty());
   }
 
-  /** Gloss of an ideal smooth surface of index 1.52 by Fresnel, computed apart with R 4.2.2: 92.430914. */
+  /**
+   * Gloss of an ideal smooth surface of index 1.52 by Fresnel, computed apart with R 4.2.2:
+   * 92.430914.
+   */
   @Test
   void noStarterCeilingIsOverWhatAnIdealSurfaceMayHave() {
     double ideal = 100 * reflectance(1.52) / reflectance(1.567);
     assertThat(ideal).isCloseTo(92.430914, org.assertj.core.api.Assertions.within(1e-6));
     for (Stage stage : Stage.values()) {
       for (hullalmanac.core.record.Tone tone : hullalmanac.core.record.Tone.values()) {
-        assertThat(FinishPractice.ceiling(stage.law(), tone)).isLessThan(ideal);
+        assertThat(FinishPractice.STANDARD.ceiling(stage.law(), tone)).isLessThan(ideal);
       }
     }
   }

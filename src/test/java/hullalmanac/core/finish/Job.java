@@ -73,8 +73,8 @@ record Job(Subject subject, Agreed agreed, SurfaceLaws laws, Effort effort) {
       double sdX = 0.03 + 0.35 * random.nextDouble();
       GlossLaw law =
           new GlossLaw(
-              FinishPractice.ceiling(stage.law(), tone) + 2 * random.nextGaussian(),
-              Math.log(FinishPractice.q(stage.law())) + 0.2 * random.nextGaussian(),
+              FinishPractice.STANDARD.ceiling(stage.law(), tone) + 2 * random.nextGaussian(),
+              Math.log(FinishPractice.STANDARD.q(stage.law())) + 0.2 * random.nextGaussian(),
               new Spread(sdC * sdC, sdX * sdX, (random.nextDouble() - 0.5) * sdC * sdX));
       laws.put(stage, new Experience.Learned(law.cappedAt(limit), Origin.STARTER));
     }

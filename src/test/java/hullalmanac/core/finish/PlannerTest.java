@@ -30,8 +30,8 @@ class PlannerTest {
     for (Stage stage : Stage.values()) {
       GlossLaw law =
           new GlossLaw(
-              FinishPractice.ceiling(stage.law(), tone),
-              Math.log(FinishPractice.q(stage.law())),
+              FinishPractice.STANDARD.ceiling(stage.law(), tone),
+              Math.log(FinishPractice.STANDARD.q(stage.law())),
               Spread.independent(1e-4, 1e-6));
       laws.put(stage, new Experience.Learned(law, new Origin(14, false)));
     }
@@ -44,7 +44,7 @@ class PlannerTest {
         subject,
         agreed,
         known(subject.tone()),
-        Effort.of(area, Condition.FAIR, Rates.STARTER));
+        Effort.of(area, Condition.FAIR, Rates.starter(FinishPractice.STANDARD)));
   }
 
   private static Subject light(double gloss, Budget budget, Defect... seen) {
@@ -82,13 +82,16 @@ class PlannerTest {
     assertThat(middles(plan.path())).containsExactly(88.0, 81.6, 85.38);
   }
 
-  /** A paper with its compound leads to 82 − 0.1 · 52 = 76.8; a second heavy pass closes 0.4 of 3.2. */
+  /**
+   * A paper with its compound leads to 82 − 0.1 · 52 = 76.8; a second heavy pass closes 0.4 of 3.2.
+   */
   @Test
   void aPaperLeavesTheSurfaceMattUntilItIsCompounded() {
     Agreed sanding = new Agreed(80, Set.of(), true, Optional.of(SAND_P1500));
     Plan plan =
         fits(
-            planner(light(30, PLENTY), sanding).judge(List.of(SAND_P1500, HEAVY, HEAVY, FINISHING)));
+            planner(light(30, PLENTY), sanding)
+                .judge(List.of(SAND_P1500, HEAVY, HEAVY, FINISHING)));
     List<GlossPath.Point> points = plan.path().points();
     assertThat(points.get(1).middle()).isEmpty();
     assertThat(points.get(2).middle().orElseThrow()).isCloseTo(76.8, within(1e-3));
@@ -118,7 +121,10 @@ class PlannerTest {
     assertThat(plan.totals()).isEqualTo(new Plan.Totals(0, 25 + 30, 0));
   }
 
-  /** From 76 a finishing polish reaches 82.3 (0.5 µm, 40 minutes), a one-step polish 83.15 (1.5, 60). */
+  /**
+   * From 76 a finishing polish reaches 82.3 (0.5 µm, 40 minutes), a one-step polish 83.15 (1.5,
+   * 60).
+   */
   @Test
   void ofTwoPlansWithOnePassTheShorterAndThinnerRules() {
     assertThat(stages(planner(light(76, PLENTY), agreed(82)).plans()))
@@ -177,7 +183,9 @@ class PlannerTest {
     assertThat(planner(light(70, little), agreed(80)).judge(List.of(HEAVY, FINISHING)))
         .isInstanceOfSatisfying(
             Judged.Refused.class,
-            r -> assertThat(r.sentence()).startsWith("These stages take 5.5 µm, and no more than 5.0"));
+            r ->
+                assertThat(r.sentence())
+                    .startsWith("These stages take 5.5 µm, and no more than 5.0"));
     assertThat(planner(light(70, little), agreed(80)).judge(List.of(MEDIUM)))
         .isInstanceOf(Judged.Fits.class);
   }
@@ -207,8 +215,7 @@ class PlannerTest {
   @Test
   void saysWhenTapeWouldHelp() {
     Budget edges = new Budget(100, 5, Budget.Basis.MEASURED);
-    Planner planner =
-        planner(light(70, edges), new Agreed(83, Set.of(), false, Optional.empty()));
+    Planner planner = planner(light(70, edges), new Agreed(83, Set.of(), false, Optional.empty()));
     assertThat(((Plans.NoneReaches) planner.plans()).could())
         .anyMatch(s -> s.endsWith("(measured): tape the edges."));
   }
@@ -216,13 +223,14 @@ class PlannerTest {
   @Test
   void saysWhoCanImproveAScratch() {
     Plans plans =
-        planner(light(70, PLENTY, Defect.SCRATCHES_FELT), agreed(75, Defect.SCRATCHES_FELT)).plans();
+        planner(light(70, PLENTY, Defect.SCRATCHES_FELT), agreed(75, Defect.SCRATCHES_FELT))
+            .plans();
     Plans.NoneReaches none = (Plans.NoneReaches) plans;
     assertThat(none.sentence()).isEqualTo("No plan takes out scratches felt by a nail.");
     assertThat(none.could())
-        .containsExactly("Scratches felt by a nail: only wet sanding by trained hands improves them.");
-    Agreed sanding =
-        new Agreed(75, Set.of(Defect.SCRATCHES_FELT), true, Optional.of(SAND_P1500));
+        .containsExactly(
+            "Scratches felt by a nail: only wet sanding by trained hands improves them.");
+    Agreed sanding = new Agreed(75, Set.of(Defect.SCRATCHES_FELT), true, Optional.of(SAND_P1500));
     Plans sanded = planner(light(70, PLENTY, Defect.SCRATCHES_FELT), sanding).plans();
     assertThat(stages(sanded)).containsExactly(List.of(SAND_P1500, HEAVY, FINISHING));
     assertThat(((Plans.Found) sanded).plans().get(0).staysBehind())
