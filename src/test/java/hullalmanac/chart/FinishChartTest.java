@@ -39,12 +39,12 @@ class FinishChartTest {
           List.of(
               at("before", 27, 30, 33),
               new GlossPath.Point(
-                  "wet sanding P1500",
+                  "P1500",
                   OptionalDouble.empty(),
                   OptionalDouble.empty(),
                   OptionalDouble.empty()),
-              at("heavy compound", 73, 76.8, 80),
-              at("finishing polish", 78, 82.7, 86)),
+              at("heavy", 73, 76.8, 80),
+              at("finishing", 78, 82.7, 86)),
           81);
 
   private static XYPlot plot(JFreeChart chart) {
@@ -61,7 +61,7 @@ class FinishChartTest {
     assertThat(data.getStartYValue(0, 2)).isEqualTo(78);
     assertThat(data.getEndYValue(0, 2)).isEqualTo(86);
     assertThat(((SymbolAxis) plot.getDomainAxis()).getSymbols())
-        .containsExactly("before", "wet sanding P1500", "heavy compound", "finishing polish");
+        .containsExactly("before", "P1500", "heavy", "finishing");
     assertThat(plot.getAnnotations()).hasSize(1);
   }
 

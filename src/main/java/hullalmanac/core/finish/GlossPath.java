@@ -17,7 +17,7 @@ public record GlossPath(List<Point> points, double agreed) {
   /**
    * A place on the way.
    *
-   * @param name of the stage, "before" for the start
+   * @param name of the stage in one word, "before" for the start
    * @param low 1 in 10 lies lower; absent, as are the others, on a surface that is matt from paper
    */
   public record Point(

@@ -184,7 +184,7 @@ final class Planner {
     List<GlossPath.Point> points = new ArrayList<>();
     points.add(GlossPath.point("before", spread(List.of())));
     for (int i = 0; i < stages.size(); i++) {
-      String name = stages.get(i).words();
+      String name = stages.get(i).brief();
       points.add(
           stages.get(i).sands()
               ? GlossPath.matt(name)

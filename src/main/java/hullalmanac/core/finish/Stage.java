@@ -43,6 +43,17 @@ public enum Stage implements Coded {
     };
   }
 
+  /** In one word, for a picture: "heavy", "P1500". */
+  public String brief() {
+    return switch (this) {
+      case HEAVY -> "heavy";
+      case MEDIUM -> "medium";
+      case ONE_STEP -> "one-step";
+      case FINISHING -> "finishing";
+      default -> paper();
+    };
+  }
+
   private String paper() {
     return "P" + code.substring("sand-p".length());
   }

@@ -71,7 +71,7 @@ class PlannerTest {
   void followsTheTableOfStages() {
     Plan plan = fits(planner(light(78, PLENTY), agreed(80)).judge(List.of(FINISHING, FINISHING)));
     assertThat(middles(plan.path())).containsExactly(78.0, 83.4, 84.885);
-    assertThat(plan.path().points().get(1).name()).isEqualTo("finishing polish");
+    assertThat(plan.path().points().get(1).name()).isEqualTo("finishing");
     assertThat(plan.path().agreed()).isEqualTo(80);
   }
 
