@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param passes how often
  * @param minutes the person's own minutes
  * @param helperMinutes a helper's minutes
+ * @param climate reading of air and surface, for one that lays a coat
  */
 public record Step(
     Id<Step> id,
@@ -32,6 +33,7 @@ public record Step(
     Optional<Integer> passes,
     Optional<Integer> minutes,
     Optional<Integer> helperMinutes,
+    Optional<Climate> climate,
     String note)
     implements Row {
   public Step {

@@ -48,6 +48,29 @@ class CsvProblemsTest {
     assertThat(problems()).singleElement().asString().startsWith("boats.csv, line 2, " + expected);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          18.5,62,21,                 | climate_at: a reading has air, humidity, surface and time
+          18.5,,21,2026-05-01T10:30   | climate_at: a reading has air, humidity, surface and time
+          18.5,120,21,2026-05-01T10:30 | relative humidity is over 0 and at most 100 %, not 120
+          18.5,62,21,half past ten    | climate_at: there is no time "half past ten"
+          """)
+  void aReadingIsWholeOrNone(String reading, String expected) throws Exception {
+    file("boats.csv", "id,name", "tern,Arctic Tern");
+    file("visits.csv", "id,boat,day", "v,tern,2026-05-01");
+    file(
+        "steps.csv",
+        "id,visit,kind,day,air_celsius,humidity,surface_celsius,climate_at",
+        "s,v,protect,2026-05-01," + reading);
+    assertThat(problems()).first().asString().contains(expected);
+    assertThat(read().additions().steps()).isEmpty();
+    file("steps.csv", "id,visit,kind,day,air_celsius", "s,v,protect,2026-05-01,");
+    assertThat(problems()).isEmpty();
+  }
+
   @Test
   void namesEveryProblemWithItsPlace() throws Exception {
     file(
