@@ -8,6 +8,7 @@ import hullalmanac.core.record.IdSource;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
+import java.time.LocalTime;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -49,6 +50,9 @@ public interface Desk {
    * what the service says.
    */
   <T> void act(Function<EditService, T> act, Consumer<T> answer);
+
+  /** The time on the clock on the wall. */
+  LocalTime time();
 
   /** New ids. */
   IdSource ids();

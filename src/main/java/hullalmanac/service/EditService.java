@@ -10,6 +10,7 @@ import hullalmanac.core.record.RowChange;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.PlannedVisits;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -102,6 +103,11 @@ public final class EditService {
   /** The zone of the clock on the wall. */
   public ZoneId zone() {
     return record.zone();
+  }
+
+  /** The time on the clock on the wall; touches no file. */
+  public LocalTime time() {
+    return record.time();
   }
 
   /** New ids. */

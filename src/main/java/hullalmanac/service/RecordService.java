@@ -163,6 +163,11 @@ public final class RecordService implements AutoCloseable {
     return surroundings.clock().getZone();
   }
 
+  /** The time on the clock on the wall. */
+  public LocalTime time() {
+    return LocalTime.now(surroundings.clock());
+  }
+
   /** New ids. */
   public IdSource ids() {
     return new IdSource(surroundings.random());

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 
 /** So much of a unit. */
 public record Quantity(BigDecimal amount, Unit unit) {
-  private static final MathContext SHOWN = new MathContext(5, RoundingMode.HALF_UP);
+  private static final MathContext PRECISE = new MathContext(6, RoundingMode.HALF_UP);
+  private static final MathContext SMALL = new MathContext(3, RoundingMode.HALF_UP);
 
   /** A mark with three digits after it, which some read as decimals and some as thousands. */
   private static final Pattern TWO_WAYS = Pattern.compile("-?[1-9]\\d{0,2}\\.\\d{3}");
@@ -34,9 +35,17 @@ public record Quantity(BigDecimal amount, Unit unit) {
     return new Quantity(in(other), other);
   }
 
-  /** To five digits, as people read it: "27.5 m²". */
+  /** To two decimals, or three digits where it is under 1, as people read it: "27.5 m²". */
   public String text() {
-    return plain(amount.round(SHOWN)) + " " + unit.sign();
+    boolean small = amount.abs().compareTo(BigDecimal.ONE) < 0;
+    return plain(small ? amount.round(SMALL) : amount.setScale(2, RoundingMode.HALF_UP))
+        + " "
+        + unit.sign();
+  }
+
+  /** To six digits. */
+  public String preciseText() {
+    return plain(amount.round(PRECISE)) + " " + unit.sign();
   }
 
   /** With all its digits. */

@@ -58,6 +58,13 @@ abstract class FleetSheet implements Sheet {
         });
   }
 
+  /** Shows the sheet again if it would be another. */
+  protected final void publishIfOther() {
+    if (fleet.filter(f -> !stateOf(f).and(trouble).equals(state)).isPresent()) {
+      publish();
+    }
+  }
+
   @Override
   public Said say(At at, String text) {
     return fleet.flatMap(f -> part(at.block()).map(p -> p.say(f, at, text))).orElse(Said.NOTHING);

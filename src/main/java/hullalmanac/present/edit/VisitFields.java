@@ -16,6 +16,7 @@ import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.With;
 import hullalmanac.present.edit.FieldMaker.Named;
 import hullalmanac.present.sheet.Input;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -103,7 +104,10 @@ final class VisitFields {
     return With.component(v, "moves", moves);
   }
 
-  List<FieldOf<Step>> step(Almanac almanac, List<Surface> surfaces) {
+  /**
+   * @param now when a reading without a time is taken
+   */
+  List<FieldOf<Step>> step(Almanac almanac, List<Surface> surfaces, LocalDateTime now) {
     List<Named<Product>> products =
         almanac.products().stream().map(p -> new Named<>(p.id(), p.name())).toList();
     List<Named<Bottle>> bottles =
@@ -120,6 +124,7 @@ final class VisitFields {
         make.maybeWhole("minutes", "Minutes", Step::minutes),
         make.maybeWhole("helperMinutes", "Helper’s", Step::helperMinutes),
         make.day("day", "Day", Step::day),
+        ClimateFields.of(almanac, now),
         make.line("note", "Note", Step::note));
   }
 

@@ -23,6 +23,7 @@ import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -72,13 +73,22 @@ public final class VisitSheet extends FleetSheet {
                 this::steps,
                 s -> s.id().toString(),
                 s -> s.kind().words(),
-                f -> new VisitFields(make(f)).step(f.almanac(), surfaces(f)),
+                f -> new VisitFields(make(f)).step(f.almanac(), surfaces(f), now(f)),
                 (almanac, row) -> again(almanac, Edit.put(row))),
             desk);
   }
 
   private static FieldMaker make(Fleet fleet) {
     return new FieldMaker(fleet.almanac().business(), fleet.asOf());
+  }
+
+  private LocalDateTime now(Fleet fleet) {
+    return fleet.asOf().atTime(desk.time());
+  }
+
+  @Override
+  public void tick() {
+    publishIfOther();
   }
 
   private Optional<Visit> one(Fleet fleet) {
@@ -200,6 +210,7 @@ public final class VisitSheet extends FleetSheet {
                 + "? Write beads, sheets or flat above; left empty means that nobody looked.");
       }
     }
+    words.addAll(ClimateFields.words(fleet.almanac(), v, steps(fleet), now(fleet)));
     curing(fleet).ifPresent(words::add);
     return words;
   }

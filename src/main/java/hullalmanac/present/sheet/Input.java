@@ -21,6 +21,9 @@ public sealed interface Input {
     }
   }
 
+  /** Only read: nothing is written there. */
+  record Known() implements Input {}
+
   /** One line of text, with some words at hand. */
   record Suggest(List<String> words) implements Input {
     public Suggest {

@@ -55,6 +55,9 @@ public interface Sheet {
   /** Takes a row out of a grid, or a photo out of a block of photos. */
   default void remove(String block, String row) {}
 
+  /** Looks at the clock again, where what is shown hangs on it; called every minute. */
+  default void tick() {}
+
   /** Does what a button says. */
   default void press(String button) {}
 }

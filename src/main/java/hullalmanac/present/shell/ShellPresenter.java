@@ -17,6 +17,7 @@ import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
+import hullalmanac.present.reckoner.ReckonerPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
@@ -24,6 +25,7 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +44,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final ReckonerPresenter reckoner = new ReckonerPresenter(this);
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
@@ -78,6 +81,10 @@ public final class ShellPresenter implements Desk {
 
   public ShelfPresenter shelf() {
     return shelf;
+  }
+
+  public ReckonerPresenter reckoner() {
+    return reckoner;
   }
 
   public BoatsPresenter boats() {
@@ -122,7 +129,7 @@ public final class ShellPresenter implements Desk {
     }
   }
 
-  /** Reads the record again when another day has begun. */
+  /** Reads the record again when another day has begun; what hangs on the hour is shown anew. */
   public void lookAtTheClock() {
     tasks.run(
         Lane.DATABASE,
@@ -130,6 +137,9 @@ public final class ShellPresenter implements Desk {
         day -> {
           if (fleet.isPresent() && !fleet.get().asOf().equals(day)) {
             load();
+          } else {
+            trail.now().sheet().ifPresent(Sheet::tick);
+            reckoner.tick();
           }
         },
         this::failed);
@@ -192,6 +202,11 @@ public final class ShellPresenter implements Desk {
   @Override
   public <T> void ask(Function<EditService, T> question, Consumer<T> answer) {
     tasks.run(Lane.DATABASE, () -> question.apply(edits), answer, this::failed);
+  }
+
+  @Override
+  public LocalTime time() {
+    return edits.time();
   }
 
   @Override
@@ -275,6 +290,7 @@ public final class ShellPresenter implements Desk {
     boats.show(after);
     people.show(after);
     shelf.show(after);
+    reckoner.show(after);
     find.show(after);
     owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));

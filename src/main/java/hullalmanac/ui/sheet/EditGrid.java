@@ -102,13 +102,13 @@ final class EditGrid extends JTable {
 
     @Override
     public boolean isCellEditable(int row, int column) {
-      return true;
+      return !(state.columns().get(column).input() instanceof Input.Known);
     }
 
     @Override
     public void setValueAt(Object value, int row, int column) {
       String text = value.toString();
-      if (!text.equals(getValueAt(row, column))) {
+      if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
         sheet.enter(at(row, column), text);
       }
     }
@@ -252,6 +252,15 @@ final class EditGrid extends JTable {
     return input instanceof Input.Choice choice ? String.join(", ", choice.words()) : "";
   }
 
+  /** Chooses the cell that was chosen in a grid before it. */
+  void goOnFrom(EditGrid before) {
+    int row = before.getSelectedRow();
+    int column = before.getSelectedColumn();
+    if (row >= 0 && row < getRowCount() && column >= 0 && column < getColumnCount()) {
+      changeSelection(row, column, false, false);
+    }
+  }
+
   /** As wide as what it lies in, unless its texts need more. */
   @Override
   public boolean getScrollableTracksViewportWidth() {
@@ -275,6 +284,9 @@ final class EditGrid extends JTable {
     int row = getSelectedRow();
     int column = getSelectedColumn();
     cells.show(state);
+    if (state.columns().stream().anyMatch(c -> c.input() instanceof Input.Known)) {
+      fit();
+    }
     if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {
       changeSelection(row, Math.max(0, column), false, false);
     }

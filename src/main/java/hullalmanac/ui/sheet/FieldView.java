@@ -83,7 +83,9 @@ final class FieldView extends JPanel {
       return area;
     }
     JTextField line = new JTextField();
-    line.putClientProperty("JTextField.placeholderText", ((Input.Line) field.input()).hint());
+    line.putClientProperty(
+        "JTextField.placeholderText", field.input() instanceof Input.Line l ? l.hint() : "");
+    line.setEditable(!(field.input() instanceof Input.Known));
     text(line);
     Act.on(
         line,
@@ -96,6 +98,7 @@ final class FieldView extends JPanel {
   }
 
   private void text(JTextComponent component) {
+    Act.when(component, "ctrl C", () -> component.getSelectedText() != null, component::copy);
     Typing.in(component, this::typed);
     component.addFocusListener(
         new FocusAdapter() {

@@ -84,6 +84,11 @@ final class GridView extends JPanel {
     grid.show(state);
   }
 
+  /** Chooses the cell that was chosen in a view of the grid before it. */
+  void goOnFrom(GridView before) {
+    grid.goOnFrom(before.grid);
+  }
+
   void take() {
     grid.take();
   }

@@ -6,7 +6,6 @@ import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
-import hullalmanac.ui.widget.TidyTable;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.ArrayList;
@@ -34,6 +33,9 @@ public final class SheetPanel extends JPanel {
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
   private final transient Map<String, GridView> grids = new LinkedHashMap<>();
   private final transient Map<String, PhotosView> photos = new LinkedHashMap<>();
+  private final transient Map<String, AnswerView> answers = new LinkedHashMap<>();
+  private final transient List<JTextArea> words = new ArrayList<>();
+  private final transient List<TableView> tables = new ArrayList<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
   private final JTextArea trouble = Labels.wrapped("", false);
@@ -43,16 +45,44 @@ public final class SheetPanel extends JPanel {
   /** Whether a sheet was opened and the cursor is still on its way into it. */
   private boolean starting;
 
-  /** A panel that shows no sheet yet. */
+  /** Whether the cursor goes into a sheet that is opened. */
+  private final boolean takesCursor;
+
+  /** A panel that shows no sheet yet; the cursor goes into one that is opened. */
   public SheetPanel(Runnable leave) {
+    this(leave, true);
+  }
+
+  /** A panel beside a list, in which the cursor stays when another sheet is opened. */
+  public static SheetPanel inPlace(Runnable leave) {
+    return new SheetPanel(leave, false);
+  }
+
+  private SheetPanel(Runnable leave, boolean takesCursor) {
     super(new BorderLayout());
+    this.takesCursor = takesCursor;
     setName("sheet");
     scroll.setBorder(null);
     scroll.getVerticalScrollBar().setUnitIncrement(24);
     add(scroll);
     Act.within(this, "ESCAPE", leave);
     Act.within(this, "ctrl V", this::pastePhotos);
-    Act.within(this, "control ENTER", () -> main.ifPresent(this::press));
+    Act.within(this, "ctrl C", this::copyAnswers);
+    Act.within(this, "control ENTER", () -> main.ifPresentOrElse(this::press, this::copyAnswers));
+  }
+
+  /** Puts the cursor into the first field. */
+  public void start() {
+    first.ifPresent(Runnable::run);
+  }
+
+  /** Copies all that came out, a line each. */
+  private void copyAnswers() {
+    takeAll();
+    List<String> texts = answers.values().stream().flatMap(a -> a.copied().stream()).toList();
+    if (!texts.isEmpty()) {
+      AnswerView.copy(String.join("\n", texts));
+    }
   }
 
   /** Takes what is being written, then does what a button says. */
@@ -81,8 +111,10 @@ public final class SheetPanel extends JPanel {
       shape = List.of();
       opened.onChange(this::render);
       scroll.getViewport().setViewPosition(new java.awt.Point(0, 0));
-      first.ifPresent(Runnable::run);
-      starting = true;
+      starting = takesCursor;
+      if (starting) {
+        start();
+      }
     }
   }
 
@@ -100,13 +132,20 @@ public final class SheetPanel extends JPanel {
       build(state);
       starting = starting && before.focused().isEmpty();
       if (!before.restore(scroll) && (starting || before.focused().isPresent())) {
-        first.ifPresent(Runnable::run);
+        start();
       }
     }
     title.setText(state.title());
     facts.setText(state.facts());
     trouble.setText(state.trouble().orElse(""));
     trouble.setVisible(state.trouble().isPresent());
+    fill(state);
+  }
+
+  /** Puts what a state says into the parts that are built. */
+  private void fill(SheetState state) {
+    int paragraph = 0;
+    int table = 0;
     for (SheetState.Block block : state.blocks()) {
       if (block instanceof SheetState.Form form) {
         form.fields().forEach(f -> fields.get(form.id() + "/" + f.id()).show(f));
@@ -114,6 +153,14 @@ public final class SheetPanel extends JPanel {
         grids.get(grid.id()).show(grid);
       } else if (block instanceof SheetState.Photos some) {
         photos.get(some.id()).show(some);
+      } else if (block instanceof SheetState.Answer answer) {
+        answers.get(answer.id()).show(answer);
+      } else if (block instanceof SheetState.Words said) {
+        JTextArea area = words.get(paragraph++);
+        area.setText(said.text());
+        area.setVisible(!said.text().isEmpty());
+      } else if (block instanceof SheetState.Table read) {
+        tables.get(table++).show(read);
       }
     }
   }
@@ -131,6 +178,12 @@ public final class SheetPanel extends JPanel {
         grid.rows().forEach(r -> shape.add(List.of(r.id(), r.label())));
       } else if (block instanceof SheetState.Photos some) {
         shape.add(some.id() + some.heading());
+      } else if (block instanceof SheetState.Answer answer) {
+        shape.add("answer " + answer.id());
+      } else if (block instanceof SheetState.Words said) {
+        shape.add("words " + said.strong());
+      } else if (block instanceof SheetState.Table table) {
+        shape.add("table " + table.heading());
       } else {
         shape.add(block);
       }
@@ -139,9 +192,13 @@ public final class SheetPanel extends JPanel {
   }
 
   private void build(SheetState state) {
+    Map<String, GridView> before = Map.copyOf(grids);
     fields.clear();
     grids.clear();
     photos.clear();
+    answers.clear();
+    words.clear();
+    tables.clear();
     first = Optional.empty();
     main = Optional.empty();
     ScrollColumn column =
@@ -155,6 +212,7 @@ public final class SheetPanel extends JPanel {
       add(column, block);
     }
     scroll.setViewportView(column);
+    grids.forEach((id, grid) -> Optional.ofNullable(before.get(id)).ifPresent(grid::goOnFrom));
   }
 
   private void add(ScrollColumn column, SheetState.Block block) {
@@ -168,7 +226,9 @@ public final class SheetPanel extends JPanel {
       column.add(buttons(buttons), "wmin 0, gaptop 4");
     } else if (block instanceof SheetState.Table table) {
       heading(column, table.heading());
-      column.add(table(table), "wmin 0");
+      TableView view = new TableView();
+      tables.add(view);
+      column.add(view, "wmin 0");
     } else if (block instanceof SheetState.Photos some) {
       heading(column, some.heading());
       PhotosView view = new PhotosView(some, sheet.orElseThrow());
@@ -177,8 +237,14 @@ public final class SheetPanel extends JPanel {
         first = first.or(() -> Optional.of(view::requestFocusInWindow));
       }
       column.add(view, "wmin 0, gapbottom 8" + (some.open() ? ", hmin 120" : ""));
-    } else if (block instanceof SheetState.Words words) {
-      column.add(Labels.wrapped(words.text(), true), "wmin 100");
+    } else if (block instanceof SheetState.Answer answer) {
+      AnswerView view = new AnswerView(answer.id());
+      answers.put(answer.id(), view);
+      column.add(view, "wmin 0, gaptop 4");
+    } else if (block instanceof SheetState.Words said) {
+      JTextArea area = said.strong() ? Labels.wrappedStrong("") : Labels.wrapped("", true);
+      words.add(area);
+      column.add(area, "wmin 100");
     }
   }
 
@@ -223,16 +289,5 @@ public final class SheetPanel extends JPanel {
       row.add(button, "hmin 32");
     }
     return row;
-  }
-
-  private static JComponent table(SheetState.Table table) {
-    if (table.rows().isEmpty()) {
-      return Labels.quiet(table.empty());
-    }
-    TidyTable view = new TidyTable(table.heading(), table.columns(), table.rows());
-    JPanel stack = new JPanel(new BorderLayout());
-    stack.add(view.getTableHeader(), BorderLayout.NORTH);
-    stack.add(view);
-    return stack;
   }
 }

@@ -6,6 +6,7 @@ import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
 import hullalmanac.ui.people.PeoplePanel;
+import hullalmanac.ui.reckoner.ReckonerPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
 import java.awt.BorderLayout;
@@ -22,6 +23,7 @@ final class ShellPanel extends JPanel {
   private final JPanel places = new JPanel(cards);
   private static final String SHEET = "sheet";
   private final BoatsPanel boats;
+  private final ReckonerPanel reckoner;
   private final SheetPanel sheet;
   private Place shown = Place.AHEAD;
   private boolean wasSheet;
@@ -38,6 +40,8 @@ final class ShellPanel extends JPanel {
     place(Place.BOATS, boats);
     place(Place.PEOPLE, new PeoplePanel(presenter.people()));
     place(Place.SHELF, new ShelfPanel(presenter.shelf()));
+    reckoner = new ReckonerPanel(presenter.reckoner());
+    place(Place.RECKONER, reckoner);
     add(rail, BorderLayout.WEST);
     add(places);
     add(status, BorderLayout.SOUTH);
@@ -61,6 +65,14 @@ final class ShellPanel extends JPanel {
     boats.startFinding();
   }
 
+  private void startIn(Place place) {
+    if (place == Place.RECKONER) {
+      reckoner.start();
+    } else {
+      places.requestFocusInWindow();
+    }
+  }
+
   private void render(ShellState state) {
     rail.show(state.place());
     if (state.sheet().isPresent()) {
@@ -70,7 +82,7 @@ final class ShellPanel extends JPanel {
       sheet.close();
       cards.show(places, state.place().name());
       if (!state.place().equals(shown) || wasSheet) {
-        places.requestFocusInWindow();
+        startIn(state.place());
       }
     }
     wasSheet = state.sheet().isPresent();

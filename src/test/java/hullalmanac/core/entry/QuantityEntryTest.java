@@ -72,10 +72,9 @@ class QuantityEntryTest {
     assertThat(QuantityEntry.read("500", Unit.MILLILITRE))
         .isEqualTo(
             new Entry.Read<>(
-                new Quantity(BigDecimal.valueOf(500), Unit.MILLILITRE),
-                "500 ml · 16.9070 us fl oz"));
+                new Quantity(BigDecimal.valueOf(500), Unit.MILLILITRE), "500 ml · 16.91 us fl oz"));
     Entry<Quantity> feet = QuantityEntry.readAny("32 ft 6 in");
-    assertThat(((Entry.Read<Quantity>) feet).echo()).isEqualTo("32 ft 6 in · 9.9060 m");
+    assertThat(((Entry.Read<Quantity>) feet).echo()).isEqualTo("32 ft 6 in · 9.91 m");
   }
 
   @ParameterizedTest

@@ -110,13 +110,15 @@ class UnitTest {
   }
 
   @Test
-  void textsHaveFiveDigitsAndCannotBeReadTwoWays() {
+  void textsAreShortAndCannotBeReadTwoWays() {
     assertThat(Quantity.of(27.5, Unit.SQUARE_METRE).both()).isEqualTo("27.5 m² · 296.01 ft²");
-    assertThat(Quantity.of(3.785, Unit.LITRE).text()).isEqualTo("3.7850 l");
+    assertThat(Quantity.of(3.785, Unit.LITRE).text()).isEqualTo("3.79 l");
+    assertThat(Quantity.of(0.0909091, Unit.LITRE).text()).isEqualTo("0.0909 l");
     assertThat(Quantity.of(0.125, Unit.LITRE).text()).isEqualTo("0.125 l");
-    assertThat(Quantity.of(1200, Unit.MILLILITRE).text()).isEqualTo("1200 ml");
-    assertThat(Quantity.of(123456.7, Unit.MILLILITRE).text()).isEqualTo("123460 ml");
-    assertThat(Quantity.of(123456.7, Unit.MILLILITRE).exactText()).isEqualTo("123456.7 ml");
+    assertThat(Quantity.of(-17.7777, Unit.CELSIUS).text()).isEqualTo("-17.78 °C");
+    assertThat(Quantity.of(9.906, Unit.METRE).preciseText()).isEqualTo("9.9060 m");
+    assertThat(Quantity.of(1234567.8, Unit.MILLILITRE).preciseText()).isEqualTo("1234570 ml");
+    assertThat(Quantity.of(123456.78, Unit.MILLILITRE).exactText()).isEqualTo("123456.78 ml");
   }
 
   @Test

@@ -47,7 +47,7 @@ class FieldsTest {
     everyTextReadsBack(
         SAMPLE.steps(),
         new VisitFields(MAKE)
-            .step(SAMPLE, SAMPLE.surfaces()).stream()
+            .step(SAMPLE, SAMPLE.surfaces(), LocalDate.of(2026, 5, 1).atTime(11, 20)).stream()
                 .filter(f -> !f.id().equals("surfaces"))
                 .toList());
     for (Visit visit : SAMPLE.visits().subList(0, 60)) {

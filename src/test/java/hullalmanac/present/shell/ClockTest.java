@@ -4,19 +4,33 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Climate;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Made;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.present.ahead.AheadState;
+import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
@@ -83,6 +97,47 @@ class ClockTest {
     wall.now = Instant.parse("2026-06-30T08:00:00Z");
     presenter.lookAtTheClock();
     assertThat(ahead.get().heading()).isEqualTo("Tuesday, 30 June 2026");
+  }
+
+  private static String words(Sheet sheet) {
+    AtomicReference<SheetState> state = new AtomicReference<>();
+    sheet.onChange(state::set);
+    return state.get().toString();
+  }
+
+  @Test
+  void aReadingGoesStaleWhileTheWindowOfTheReckonerStaysOpen() {
+    wall.now = Instant.parse("2026-05-01T14:00:00Z");
+    presenter.reckoner().choose(4);
+    Sheet window = presenter.reckoner().chosen();
+    AtomicReference<String> seen = new AtomicReference<>();
+    window.onChange(state -> seen.set(state.toString()));
+    Map.of("air", "20", "humidity", "50", "surface", "15", "at", "13:00")
+        .forEach((field, text) -> window.enter(new At("given", "", field), text));
+    assertThat(seen.get()).contains("above the dew point, open");
+    wall.now = Instant.parse("2026-05-01T15:01:00Z");
+    presenter.lookAtTheClock();
+    assertThat(seen.get()).contains("the reading is older than two hours; take another");
+  }
+
+  @Test
+  void aReadingOfAVisitGoesStaleWhileItIsOnTheScreen() {
+    wall.now = Instant.parse("2026-05-01T14:00:00Z");
+    Made made = new Made(48.4);
+    LocalDate today = LocalDate.of(2026, 5, 1);
+    Visit visit = With.component(made.visit(today, VisitWhy.DUE), "status", VisitStatus.PLANNED);
+    Step step =
+        With.component(
+            made.step(visit, StepKind.PROTECT, Optional.empty()),
+            "climate",
+            Optional.of(new Climate(20, 50, 15, today.atTime(13, 0))));
+    presenter.edit("a visit", almanac -> Edit.put(List.of(visit, step)));
+    VisitSheet sheet = new VisitSheet(presenter, visit.id());
+    presenter.open(sheet);
+    assertThat(words(sheet)).contains("Reading of 13:00 for protect. Surface");
+    wall.now = Instant.parse("2026-05-01T15:01:00Z");
+    presenter.lookAtTheClock();
+    assertThat(words(sheet)).contains("Closed: the reading is older than two hours; take another");
   }
 
   private void rename(String name) {

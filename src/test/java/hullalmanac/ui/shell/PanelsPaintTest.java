@@ -19,8 +19,10 @@ import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.reckoner.ReckonerState;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.EditService;
@@ -151,6 +153,63 @@ class PanelsPaintTest {
           .isEmpty();
       assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
     }
+  }
+
+  /**
+   * Each sum with something in every field, from top to bottom, in a wide and the smallest window.
+   */
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsEverySumWholeFromTopToBottomAtTheSmallestWindowToo(boolean dark, float zoom)
+      throws Exception {
+    AtomicReference<ReckonerState> state = new AtomicReference<>();
+    presenter.reckoner().onChange(state::set);
+    for (int sum = 0; sum < state.get().list().size(); sum++) {
+      presenter.reckoner().choose(sum);
+      fill(state.get().sheet());
+      for (int width : new int[] {940, 660}) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              SheetPanel panel = SheetPanel.inPlace(() -> {});
+              panel.open(state.get().sheet());
+              new Painted(panel, width, 800);
+              JComponent page = page(panel);
+              int inside = page.getWidth();
+              page.getParent().remove(page);
+              new Painted(page, inside, 4000);
+              painted.set(new Painted(page, inside, page.getPreferredSize().height));
+              panel.close();
+            });
+        assertThat(painted.get().faults())
+            .as(state.get().list().get(sum).name() + " at " + zoom + " in " + width)
+            .isEmpty();
+        assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+      }
+    }
+  }
+
+  /** Writes into each field of a sum the first of some texts that it takes. */
+  private static void fill(Sheet sheet) {
+    AtomicReference<SheetState> shown = new AtomicReference<>();
+    sheet.onChange(shown::set);
+    SheetState.Form form = (SheetState.Form) shown.get().blocks().get(0);
+    for (SheetState.Field field : form.fields()) {
+      At at = new At(form.id(), "", field.id());
+      boolean other = List.of("strength", "wet", "share", "product").contains(field.id());
+      Stream.of("ZZZ12345A818", "20 c", "27.5 m2", "10 m2/l", "7.5 m", "500 ml", "1000 hpa", "40")
+          .filter(text -> !other && !sheet.say(at, text).refused())
+          .findFirst()
+          .ifPresent(text -> sheet.enter(at, text));
+    }
+    sheet.enter(new At(form.id(), "", "what"), "5 us gal");
+    sheet.enter(new At(form.id(), "", "girths"), "0 1.5 2 1.5 0");
+    List<List<String>> day = new ArrayList<>();
+    for (int hour = 8; hour < 20; hour += 2) {
+      day.add(List.of(hour + ":00", "20", "50", String.valueOf(8 + hour % 12)));
+    }
+    sheet.paste(new At("hours", "0", "at"), day);
   }
 
   /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */
