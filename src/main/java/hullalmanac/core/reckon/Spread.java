@@ -64,7 +64,6 @@ public record Spread(Quantity area, int coats, Quantity rate, double waste) {
     return volume()
         .amount()
         .divide(size.in(Unit.LITRE), EXACT)
-        .round(COUNTS)
         .setScale(0, RoundingMode.CEILING)
         .intValueExact();
   }

@@ -50,7 +50,9 @@ class ReckonerIT {
                 ((JList<?>) OpenWindow.named(window.frame(), "sums")).getSelectedValue()));
   }
 
+  /** Letters typed within a second of each other are one word to the list. */
   private void choose(char letter, String name) throws Exception {
+    Thread.sleep(1100);
     window.type(String.valueOf(letter));
     window.await(() -> chosen().equals(name));
     assertThat(window.focused()).as("the cursor stays in the list").isEqualTo("sums");
