@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param today for the strips of dots
  * @param harbours to filter by, the first meaning all
  * @param harbour the one chosen
- * @param due what is due within ten weeks, in order of the early end
+ * @param due what is due within the weeks that one looks ahead, in order of the early end
  * @param later the rest
  * @param beside lists at the side, each with its heading
  */

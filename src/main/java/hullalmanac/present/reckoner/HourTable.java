@@ -120,8 +120,8 @@ final class HourTable {
     List<FieldOf<Hour>> fields = fields(make);
     List<SheetState.Column> columns = new ArrayList<>();
     fields.forEach(f -> columns.add(f.column()));
-    columns.add(new SheetState.Column("margin", "Above dew point", new Input.Known()));
-    columns.add(new SheetState.Column("window", "Window", new Input.Known()));
+    columns.add(new SheetState.Column("margin", "Above dew point", new Input.Fixed()));
+    columns.add(new SheetState.Column("window", "Window", new Input.Fixed()));
     List<SheetState.GridRow> shown = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       List<String> cells = new ArrayList<>(rows.get(i).cells(fields));

@@ -21,13 +21,13 @@ public sealed interface Input {
     }
   }
 
-  /** Only read: nothing is written there. */
-  record Known() implements Input {}
-
   /** One line of text, with some words at hand. */
   record Suggest(List<String> words) implements Input {
     public Suggest {
       words = List.copyOf(words);
     }
   }
+
+  /** A text that is only read. */
+  record Fixed() implements Input {}
 }

@@ -14,10 +14,13 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
+import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.reckoner.ReckonerPresenter;
+import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.words.DateWords;
@@ -45,11 +48,14 @@ public final class ShellPresenter implements Desk {
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
   private final ReckonerPresenter reckoner = new ReckonerPresenter(this);
+  private final SettingsPresenter settings;
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
   private final OwnerPresenter owner;
   private final List<Runnable> afterwards = new ArrayList<>();
+  private final Notices notices = new Notices();
+  private House house = House.still();
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -69,6 +75,14 @@ public final class ShellPresenter implements Desk {
     this.boats = new BoatsPresenter(this);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
+    this.settings = new SettingsPresenter(this, () -> house);
+  }
+
+  /** Tells who moves the record as a whole. */
+  public void livesIn(House where) {
+    house = where;
+    notices.of(house);
+    publish();
   }
 
   public AheadPresenter ahead() {
@@ -85,6 +99,10 @@ public final class ShellPresenter implements Desk {
 
   public ReckonerPresenter reckoner() {
     return reckoner;
+  }
+
+  public SettingsPresenter settings() {
+    return settings;
   }
 
   public BoatsPresenter boats() {
@@ -107,7 +125,38 @@ public final class ShellPresenter implements Desk {
 
   /** Reads the record and shows it, then plans what care plans make fall due. */
   public void load() {
-    during(Optional::empty, this::planVisits);
+    during(
+        Optional::empty,
+        () -> {
+          planVisits();
+          lookAround();
+        });
+  }
+
+  /** Looks whether another almanac lies in the folder, and keeps the second place up to date. */
+  private void lookAround() {
+    Optional<String> second = house.secondPlace().filter(s -> !house.isSample());
+    tasks.run(
+        Lane.DATABASE,
+        () -> Notices.look(edits.house(), edits.zone(), second),
+        seen -> {
+          notices.seen(seen);
+          publish();
+        },
+        this::failed);
+  }
+
+  /** Says something that stands until it was taken note of. */
+  public void tell(String sentence) {
+    notices.tell(sentence);
+    publish();
+  }
+
+  /** Does what can be done about a notice. */
+  public void press(Notice notice) {
+    notices.press(
+        notice, house, other -> open(new OthersSheet(this, house, other, notices.zone())));
+    lookAround();
   }
 
   private void planVisits() {
@@ -291,6 +340,7 @@ public final class ShellPresenter implements Desk {
     people.show(after);
     shelf.show(after);
     reckoner.show(after);
+    settings.show(after);
     find.show(after);
     owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
@@ -394,6 +444,12 @@ public final class ShellPresenter implements Desk {
     Trail.Spot now = trail.now();
     view.accept(
         new ShellState(
-            now.place(), now.sheet(), status, trouble, standing.undo(), standing.redo()));
+            now.place(),
+            now.sheet(),
+            status,
+            trouble,
+            standing.undo(),
+            standing.redo(),
+            notices.all()));
   }
 }

@@ -34,7 +34,10 @@ final class EditGrid extends JTable {
   private final transient Telling telling;
   private final Cells cells;
 
-  /** Tells which cell is chosen or written in, and what stands in it. */
+  /**
+   * Tells which cell is chosen or written in, and what stands in it; without row and field for one
+   * that is only read.
+   */
   interface Telling {
     void say(String row, String field, String text);
   }
@@ -102,7 +105,7 @@ final class EditGrid extends JTable {
 
     @Override
     public boolean isCellEditable(int row, int column) {
-      return !(state.columns().get(column).input() instanceof Input.Known);
+      return !(state.columns().get(column).input() instanceof Input.Fixed);
     }
 
     @Override
@@ -239,6 +242,10 @@ final class EditGrid extends JTable {
     if (onCell() && getSelectedRow() < cells.getRowCount()) {
       At at = cells.at(getSelectedRow(), getSelectedColumn());
       String text = cells.getValueAt(getSelectedRow(), getSelectedColumn()).toString();
+      if (!cells.isCellEditable(getSelectedRow(), getSelectedColumn())) {
+        telling.say("", "", text);
+        return;
+      }
       String hint = hint(getSelectedColumn());
       telling.say(at.row(), at.field(), text);
       setToolTipText(hint.isEmpty() ? null : hint);
@@ -284,7 +291,7 @@ final class EditGrid extends JTable {
     int row = getSelectedRow();
     int column = getSelectedColumn();
     cells.show(state);
-    if (state.columns().stream().anyMatch(c -> c.input() instanceof Input.Known)) {
+    if (state.columns().stream().anyMatch(c -> c.input() instanceof Input.Fixed)) {
       fit();
     }
     if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {

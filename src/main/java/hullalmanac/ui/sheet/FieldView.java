@@ -83,9 +83,11 @@ final class FieldView extends JPanel {
       return area;
     }
     JTextField line = new JTextField();
-    line.putClientProperty(
-        "JTextField.placeholderText", field.input() instanceof Input.Line l ? l.hint() : "");
-    line.setEditable(!(field.input() instanceof Input.Known));
+    if (field.input() instanceof Input.Line hinted) {
+      line.putClientProperty("JTextField.placeholderText", hinted.hint());
+    } else {
+      line.setEditable(false);
+    }
     text(line);
     Act.on(
         line,

@@ -76,7 +76,7 @@ final class GridView extends JPanel {
   }
 
   private void say(String row, String field, String text) {
-    Said now = row.isEmpty() ? Said.NOTHING : sheet.say(new At(block, row, field), text);
+    Said now = row.isEmpty() ? new Said(text, false) : sheet.say(new At(block, row, field), text);
     said.setText(now.refused() ? "Not taken: " + now.words() : now.words());
   }
 

@@ -1,6 +1,7 @@
 package hullalmanac.ui.shell;
 
 import com.formdev.flatlaf.extras.FlatSVGUtils;
+import hullalmanac.present.Look;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
@@ -38,6 +39,7 @@ public final class MainWindow {
   public MainWindow(
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
+    presenter.settings().seenBy(new ThemeLooks());
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
@@ -78,6 +80,12 @@ public final class MainWindow {
     presenter.load();
   }
 
+  /** Closes it as if its cross had been pressed. */
+  public void close() {
+    left = look();
+    frame.dispose();
+  }
+
   /** Brings the window before all others. */
   public void toFront() {
     if ((frame.getExtendedState() & JFrame.ICONIFIED) != 0) {
@@ -98,7 +106,7 @@ public final class MainWindow {
   }
 
   private void toggleDark() {
-    Theme.change(!Theme.isDark());
+    Theme.toggleDark();
   }
 
   private void place(Optional<WindowLook> before) {
@@ -126,6 +134,19 @@ public final class MainWindow {
         height);
   }
 
+  /** The window's look as settings change it. */
+  private static final class ThemeLooks implements Look.Looks {
+    @Override
+    public Look now() {
+      return Theme.look();
+    }
+
+    @Override
+    public void become(Look look) {
+      Theme.become(look);
+    }
+  }
+
   private static boolean onScreen(Rectangle wanted) {
     for (GraphicsDevice device :
         GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
@@ -140,14 +161,6 @@ public final class MainWindow {
   private WindowLook look() {
     boolean maximised = (frame.getExtendedState() & JFrame.MAXIMIZED_BOTH) == JFrame.MAXIMIZED_BOTH;
     Rectangle bounds = maximised ? centred() : frame.getBounds();
-    return new WindowLook(
-        bounds.x,
-        bounds.y,
-        bounds.width,
-        bounds.height,
-        maximised,
-        Theme.isDark(),
-        Theme.zoom(),
-        Theme.wetHands());
+    return new WindowLook(bounds.x, bounds.y, bounds.width, bounds.height, maximised, Theme.look());
   }
 }

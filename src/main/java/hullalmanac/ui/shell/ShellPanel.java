@@ -7,6 +7,7 @@ import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
 import hullalmanac.ui.people.PeoplePanel;
 import hullalmanac.ui.reckoner.ReckonerPanel;
+import hullalmanac.ui.settings.SettingsPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
 import java.awt.BorderLayout;
@@ -19,6 +20,7 @@ final class ShellPanel extends JPanel {
 
   private final Rail rail;
   private final StatusLine status;
+  private final NoticeBar notices;
   private final CardLayout cards = new CardLayout();
   private final JPanel places = new JPanel(cards);
   private static final String SHEET = "sheet";
@@ -42,8 +44,13 @@ final class ShellPanel extends JPanel {
     place(Place.SHELF, new ShelfPanel(presenter.shelf()));
     reckoner = new ReckonerPanel(presenter.reckoner());
     place(Place.RECKONER, reckoner);
+    place(Place.SETTINGS, new SettingsPanel(presenter.settings()));
     add(rail, BorderLayout.WEST);
-    add(places);
+    notices = new NoticeBar(presenter::press);
+    JPanel middle = new JPanel(new BorderLayout());
+    middle.add(notices, BorderLayout.NORTH);
+    middle.add(places);
+    add(middle);
     add(status, BorderLayout.SOUTH);
     sheet = new SheetPanel(presenter::leave);
     places.add(sheet, SHEET);
@@ -88,5 +95,6 @@ final class ShellPanel extends JPanel {
     wasSheet = state.sheet().isPresent();
     shown = state.place();
     status.show(state);
+    notices.show(state.notices());
   }
 }

@@ -30,7 +30,7 @@ public final class FoundList<T> extends JPanel {
   /**
    * @param name of the list
    * @param find what stands in the field while nothing is looked for
-   * @param add what the button says that adds one
+   * @param add what the button says that adds one; empty where none can be added
    */
   public record Words(String name, String find, String add) {}
 
@@ -44,7 +44,11 @@ public final class FoundList<T> extends JPanel {
   public record Acts<T>(Consumer<String> find, Consumer<T> choose, Runnable add) {}
 
   public FoundList(Words words, ItemCell.Lines<T> lines, Acts<T> acts) {
-    super(new MigLayout("insets 16 12 8 12, fill, wrap 1", "[grow, fill]", "[][][][grow, fill]"));
+    super(
+        new MigLayout(
+            "insets 16 12 8 12, fill, wrap 1",
+            "[grow, fill]",
+            words.add().isEmpty() ? "[][][grow, fill]" : "[][][][grow, fill]"));
     field(words, acts);
     JButton add = new JButton(words.add());
     add.setName(words.add());
@@ -65,7 +69,9 @@ public final class FoundList<T> extends JPanel {
             list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(null);
     add(find, "hmin 32");
-    add(add, "hmin 32");
+    if (!words.add().isEmpty()) {
+      add(add, "hmin 32");
+    }
     add(found);
     add(scroll, "wmin 0");
     setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));

@@ -71,6 +71,13 @@ class SpreadTest {
     assertThat(spread.bottles(Quantity.of(128, Unit.US_FLUID_OUNCE))).isEqualTo(bottles);
   }
 
+  /** 3 ml a m² on 1000 m² are 3 l, though a rate of 1000/3 m² a litre has no last digit. */
+  @Test
+  void aRateWithoutALastDigitFillsNoFurtherBottle() {
+    Quantity thin = Quantity.of(3, Unit.MILLILITRE_A_SQUARE_METRE);
+    assertThat(new Spread(m2(1000), 1, thin, 0).bottles(Quantity.of(1, Unit.LITRE))).isEqualTo(3);
+  }
+
   @Test
   void refusesWhatCannotBe() {
     assertThatThrownBy(() -> new Spread(m2(1), 0, rate(1), 0)).hasMessageContaining("1 to 99");

@@ -8,15 +8,19 @@ import hullalmanac.core.find.Hit;
 import hullalmanac.core.find.HitKind;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.Visit;
 import hullalmanac.exchange.photo.DrawnPhotos;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.present.Look;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.BoatSheet;
+import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PartySheet;
+import hullalmanac.present.edit.PracticeSheet;
 import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.reckoner.ReckonerState;
@@ -67,6 +71,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Paints every place in both themes and three zooms, and looks at what was painted. */
 class PanelsPaintTest {
@@ -120,6 +125,22 @@ class PanelsPaintTest {
   }
 
   @ParameterizedTest
+  @ValueSource(floats = {1f, 2f})
+  void paintsEveryPlaceWholeInHighContrast(float zoom) throws Exception {
+    for (Place place : Place.values()) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(new Look(Look.Tint.HIGH_CONTRAST, zoom, false, true));
+            ShellPanel panel = new ShellPanel(presenter, () -> {});
+            presenter.go(place);
+            painted.set(new Painted(panel, 1280, 800));
+          });
+      assertThat(painted.get().faults()).as(place + " at " + zoom).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
   @MethodSource("looks")
   void paintsEverySheetWhole(boolean dark, float zoom) throws Exception {
     Boat boat = record.almanac().boats().get(0);
@@ -137,7 +158,12 @@ class PanelsPaintTest {
             new ProductSheet(presenter, record.almanac().products().get(0).id()),
             new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
             new CatchUpSheet(presenter),
-            new BinSheet(presenter));
+            new BinSheet(presenter),
+            new BusinessSheet(presenter, BusinessSheet.Page.PAPER),
+            new BusinessSheet(presenter, BusinessSheet.Page.MEASURES),
+            new BusinessSheet(presenter, BusinessSheet.Page.REMINDERS),
+            new PracticeSheet(presenter, PracticeValue.Topic.WEAR),
+            new PracticeSheet(presenter, PracticeValue.Topic.LOOKS));
     for (Sheet sheet : sheets) {
       AtomicReference<Painted> painted = new AtomicReference<>();
       SwingUtilities.invokeAndWait(

@@ -231,9 +231,9 @@ class WindowIT {
   @Test
   void growsAndShrinksAndTurnsDark() throws Exception {
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_EQUALS);
-    await(() -> Theme.zoom() > 1f);
+    await(() -> Theme.look().zoom() > 1f);
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_0);
-    await(() -> Theme.zoom() == 1f);
+    await(() -> Theme.look().zoom() == 1f);
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_D);
     await(Theme::isDark);
   }
