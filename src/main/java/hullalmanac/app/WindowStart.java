@@ -1,5 +1,6 @@
 package hullalmanac.app;
 
+import hullalmanac.app.process.Aside;
 import hullalmanac.app.process.FrontDoor;
 import hullalmanac.app.process.SystemTint;
 import hullalmanac.cli.CliContext;
@@ -161,16 +162,14 @@ final class WindowStart {
     }
 
     private void aside(IntSupplier work) {
-      Thread thread =
-          new Thread(
-              () -> {
-                int code = work.getAsInt();
-                if (code != STAYS_OPEN) {
-                  exit.accept(code);
-                }
-              },
-              "beginning");
-      thread.start();
+      Aside.run(
+          "beginning",
+          () -> {
+            int code = work.getAsInt();
+            if (code != STAYS_OPEN) {
+              exit.accept(code);
+            }
+          });
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Frame;
 import java.awt.Robot;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -105,7 +106,11 @@ class StartIT {
 
   private static String says() throws Exception {
     return onEventThread(
-        () -> frames().map(f -> says(f.getContentPane())).reduce("", String::concat));
+        () ->
+            Stream.of(Window.getWindows())
+                .filter(Window::isShowing)
+                .map(StartIT::says)
+                .reduce("", String::concat));
   }
 
   private static void await(Callable<Boolean> met) throws Exception {

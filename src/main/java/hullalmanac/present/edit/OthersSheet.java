@@ -27,8 +27,13 @@ public final class OthersSheet implements Sheet {
   private final House house;
   private final HouseService.Other other;
   private final ZoneId zone;
+  private final Runnable gone;
 
-  public OthersSheet(Desk desk, House house, HouseService.Other other, ZoneId zone) {
+  /**
+   * @param gone what follows when the other is there no more
+   */
+  public OthersSheet(Desk desk, House house, HouseService.Other other, ZoneId zone, Runnable gone) {
+    this.gone = gone;
     this.desk = desk;
     this.house = house;
     this.other = other;
@@ -55,6 +60,15 @@ public final class OthersSheet implements Sheet {
     view.accept(
         new SheetState(
             "Another almanac lies in the folder", other.file(), blocks, Optional.empty()));
+  }
+
+  private void layAside() {
+    desk.act(
+        edits -> edits.house().layAside(other.file()),
+        at -> {
+          desk.leave();
+          gone.run();
+        });
   }
 
   private SheetState.Table table(String heading, List<Act> acts) {
@@ -87,7 +101,7 @@ public final class OthersSheet implements Sheet {
   @Override
   public void press(String button) {
     switch (button) {
-      case "aside" -> desk.act(edits -> edits.house().layAside(other.file()), at -> desk.leave());
+      case "aside" -> layAside();
       case "other" -> house.putInPlace(other.file());
       default -> desk.leave();
     }

@@ -155,7 +155,9 @@ public final class ShellPresenter implements Desk {
   /** Does what can be done about a notice. */
   public void press(Notice notice) {
     notices.press(
-        notice, house, other -> open(new OthersSheet(this, house, other, notices.zone())));
+        notice,
+        house,
+        other -> open(new OthersSheet(this, house, other, notices.zone(), this::lookAround)));
     lookAround();
   }
 

@@ -35,9 +35,9 @@ public final class StartWindow {
     SystemFileChooser chooser = new SystemFileChooser();
     chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);
     chooser.setDialogTitle("The folder that holds almanac.db");
-    return chooser.showOpenDialog(frame) == SystemFileChooser.APPROVE_OPTION
-        ? Optional.of(chooser.getSelectedFile().getPath())
-        : Optional.empty();
+    boolean chosen = chooser.showOpenDialog(frame) == SystemFileChooser.APPROVE_OPTION;
+    Object folder = chosen ? chooser.getSelectedFile() : null;
+    return Optional.ofNullable(folder).map(Object::toString);
   }
 
   /** Shows it. */
