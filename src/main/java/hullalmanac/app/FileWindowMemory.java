@@ -35,7 +35,8 @@ record FileWindowMemory(Path file) {
               whole(p, "width"),
               whole(p, "height"),
               Boolean.parseBoolean(p.getProperty("maximised")),
-              look(p)));
+              look(p),
+              TableLines.read(p)));
     } catch (IOException | IllegalArgumentException e) {
       LOG.log(Level.INFO, "the window's place was not remembered", e);
       return Optional.empty();
@@ -66,6 +67,7 @@ record FileWindowMemory(Path file) {
     p.setProperty("zoom", String.valueOf(look.look().zoom()));
     p.setProperty("wetHands", String.valueOf(look.look().wetHands()));
     p.setProperty("calm", String.valueOf(look.look().calm()));
+    TableLines.write(look.tables(), p);
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
       try (Writer out = Files.newBufferedWriter(file)) {

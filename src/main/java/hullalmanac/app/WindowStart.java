@@ -178,7 +178,7 @@ final class WindowStart {
     }
 
     @Override
-    public void startEmpty(boolean withList) {
+    public void startEmpty() {
       aside(
           () -> {
             try {

@@ -53,6 +53,7 @@ public final class AheadPresenter {
   private AheadState state = AheadState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
   private String harbour = AheadState.ALL;
+  private boolean asTable;
 
   /**
    * @param openBoat shows a boat's page
@@ -90,6 +91,12 @@ public final class AheadPresenter {
         .ifPresent(h -> chooseHarbour(h.name()));
   }
 
+  /** Shows the rows as a table, or as they are. */
+  public void asTable(boolean now) {
+    asTable = now;
+    publish();
+  }
+
   /** Opens a boat's page. */
   public void open(Id<Boat> boat) {
     openBoat.accept(boat);
@@ -125,7 +132,13 @@ public final class AheadPresenter {
         harbour,
         due,
         later,
-        beside(fleet, lookups));
+        beside(fleet, lookups),
+        table(due, later, fleet.asOf()));
+  }
+
+  private Optional<AheadTable> table(List<Row> due, List<Row> later, LocalDate today) {
+    List<Row> all = Stream.concat(due.stream(), later.stream()).toList();
+    return asTable && !all.isEmpty() ? Optional.of(AheadTable.of(all, today)) : Optional.empty();
   }
 
   private static int weeks(Fleet fleet) {
@@ -188,6 +201,7 @@ public final class AheadPresenter {
         ForecastWords.surfaces(surfaces) + ", " + words.due(leading),
         words.chance(leading) + others,
         leading.twentieths(),
+        new Chances(leading.twentieths(), today).words(),
         pressing);
   }
 
@@ -218,6 +232,7 @@ public final class AheadPresenter {
                     ? "a fixed date; no forecast moves it"
                     : duty.note() + " · a fixed date",
                 List.of(),
+                "",
                 true));
       }
     }

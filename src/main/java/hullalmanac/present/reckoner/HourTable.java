@@ -184,8 +184,7 @@ final class HourTable {
     List<String> ids = fields.stream().map(FieldOf::id).toList();
     int top = Integer.parseInt(corner.row());
     int left = ids.indexOf(corner.field());
-    List<List<String>> lines =
-        texts.stream().map(HourTable::parted).filter(l -> !l.isEmpty()).toList();
+    List<List<String>> lines = texts.stream().map(HourTable::parted).toList();
     grow(top + lines.size());
     int refused = 0;
     for (int r = 0; left >= 0 && r < lines.size(); r++) {
@@ -210,6 +209,6 @@ final class HourTable {
     if (parts.size() > 1 && DAY.matcher(parts.get(0)).matches()) {
       parts.set(0, parts.get(0) + " " + parts.remove(1));
     }
-    return parts;
+    return parts.isEmpty() ? List.of("") : parts;
   }
 }

@@ -23,6 +23,7 @@ import hullalmanac.present.reckoner.ReckonerPresenter;
 import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
@@ -35,6 +36,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Reads the record, hands it to the places, has it changed, and goes from place to place and back.
@@ -48,6 +50,7 @@ public final class ShellPresenter implements Desk {
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
   private final ReckonerPresenter reckoner = new ReckonerPresenter(this);
+  private final TableMemory tables = new TableMemory();
   private final SettingsPresenter settings;
   private final Trail trail = new Trail();
   private final FindPresenter find;
@@ -115,6 +118,11 @@ public final class ShellPresenter implements Desk {
 
   public OwnerPresenter owner() {
     return owner;
+  }
+
+  /** How one wants the columns of tables. */
+  public TableMemory tables() {
+    return tables;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -258,6 +266,11 @@ public final class ShellPresenter implements Desk {
   @Override
   public LocalTime time() {
     return edits.time();
+  }
+
+  @Override
+  public <T> void reckon(Supplier<T> work, Consumer<T> answer) {
+    tasks.run(Lane.COMPUTING, work, answer, this::failed);
   }
 
   @Override

@@ -2,6 +2,7 @@ package hullalmanac.ui.reckoner;
 
 import hullalmanac.present.reckoner.ReckonerPresenter;
 import hullalmanac.present.reckoner.ReckonerState;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ItemCell;
@@ -25,12 +26,13 @@ public final class ReckonerPanel extends JPanel {
 
   private final DefaultListModel<ReckonerState.Item> items = new DefaultListModel<>();
   private final JList<ReckonerState.Item> list = new JList<>(items);
-  private final SheetPanel sheet = SheetPanel.inPlace(this::start);
+  private final SheetPanel sheet;
   private final ListBesidePage sides;
   private boolean updating;
 
-  public ReckonerPanel(ReckonerPresenter presenter) {
+  public ReckonerPanel(ReckonerPresenter presenter, TableMemory memory) {
     super(new BorderLayout());
+    sheet = SheetPanel.inPlace(this::start, memory);
     list.setName("sums");
     list.getAccessibleContext().setAccessibleName("Sums");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);

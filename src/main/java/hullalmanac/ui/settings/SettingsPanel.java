@@ -2,6 +2,7 @@ package hullalmanac.ui.settings;
 
 import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.settings.SettingsState;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.widget.FoundList;
 import hullalmanac.ui.widget.ItemCell;
@@ -14,10 +15,11 @@ public final class SettingsPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final FoundList<SettingsState.Page> list;
-  private final SheetPanel sheet = new SheetPanel(() -> {});
+  private final SheetPanel sheet;
 
-  public SettingsPanel(SettingsPresenter presenter) {
+  public SettingsPanel(SettingsPresenter presenter, TableMemory memory) {
     super(new BorderLayout());
+    sheet = new SheetPanel(() -> {}, memory);
     list =
         new FoundList<>(
             new FoundList.Words("settings", "Find a setting", ""),

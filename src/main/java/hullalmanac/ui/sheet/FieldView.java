@@ -111,7 +111,10 @@ final class FieldView extends JPanel {
 
           @Override
           public void focusGained(FocusEvent e) {
-            component.selectAll();
+            // Not as the window comes back to the front: what was begun there is written on.
+            if (e.getCause() != FocusEvent.Cause.ACTIVATION) {
+              component.selectAll();
+            }
           }
         });
   }

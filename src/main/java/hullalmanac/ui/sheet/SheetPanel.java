@@ -2,6 +2,7 @@ package hullalmanac.ui.sheet;
 
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.Labels;
@@ -28,6 +29,7 @@ public final class SheetPanel extends JPanel {
   private final JScrollPane scroll =
       new JScrollPane(
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+  private final transient TableMemory memory;
   private transient Optional<Sheet> sheet = Optional.empty();
   private transient List<Object> shape = List.of();
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
@@ -49,17 +51,18 @@ public final class SheetPanel extends JPanel {
   private final boolean takesCursor;
 
   /** A panel that shows no sheet yet; the cursor goes into one that is opened. */
-  public SheetPanel(Runnable leave) {
-    this(leave, true);
+  public SheetPanel(Runnable leave, TableMemory memory) {
+    this(leave, memory, true);
   }
 
   /** A panel beside a list, in which the cursor stays when another sheet is opened. */
-  public static SheetPanel inPlace(Runnable leave) {
-    return new SheetPanel(leave, false);
+  public static SheetPanel inPlace(Runnable leave, TableMemory memory) {
+    return new SheetPanel(leave, memory, false);
   }
 
-  private SheetPanel(Runnable leave, boolean takesCursor) {
+  private SheetPanel(Runnable leave, TableMemory memory, boolean takesCursor) {
     super(new BorderLayout());
+    this.memory = memory;
     this.takesCursor = takesCursor;
     setName("sheet");
     scroll.setBorder(null);
@@ -226,7 +229,7 @@ public final class SheetPanel extends JPanel {
       column.add(buttons(buttons), "wmin 0, gaptop 4");
     } else if (block instanceof SheetState.Table table) {
       heading(column, table.heading());
-      TableView view = new TableView();
+      TableView view = new TableView(memory);
       tables.add(view);
       column.add(view, "wmin 0");
     } else if (block instanceof SheetState.Photos some) {

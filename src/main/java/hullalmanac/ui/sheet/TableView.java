@@ -1,7 +1,10 @@
 package hullalmanac.ui.sheet;
 
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.table.TableMemory;
+import hullalmanac.present.table.TableState;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.SideScroll;
 import hullalmanac.ui.widget.TidyTable;
 import java.awt.BorderLayout;
 import java.util.Optional;
@@ -11,10 +14,12 @@ import javax.swing.JPanel;
 final class TableView extends JPanel {
   private static final long serialVersionUID = 1L;
 
+  private final transient TableMemory memory;
   private transient Optional<SheetState.Table> shown = Optional.empty();
 
-  TableView() {
+  TableView(TableMemory memory) {
     super(new BorderLayout());
+    this.memory = memory;
     setOpaque(false);
   }
 
@@ -27,11 +32,21 @@ final class TableView extends JPanel {
     if (table.rows().isEmpty()) {
       add(Labels.quiet(table.empty()));
     } else {
-      TidyTable view = new TidyTable(table.heading(), table.columns(), table.rows());
-      add(view.getTableHeader(), BorderLayout.NORTH);
-      add(view);
+      add(new SideScroll(read(table)));
     }
     revalidate();
     repaint();
+  }
+
+  private TidyTable read(SheetState.Table table) {
+    // A heading may say how many rows there are; what is remembered goes by the columns.
+    TidyTable view =
+        new TidyTable(
+            TableState.of(String.join(", ", table.columns()), table.columns(), table.rows()),
+            memory);
+    if (!table.heading().isEmpty()) {
+      view.getAccessibleContext().setAccessibleName(table.heading());
+    }
+    return view;
   }
 }

@@ -41,6 +41,7 @@ public final class MainWindow {
     this.presenter = presenter;
     presenter.settings().seenBy(new ThemeLooks());
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
+    look.ifPresent(l -> presenter.tables().begin(l.tables()));
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
     frame.setGlassPane(new FindPanel(presenter.find(), content::takeFocus));
@@ -161,6 +162,13 @@ public final class MainWindow {
   private WindowLook look() {
     boolean maximised = (frame.getExtendedState() & JFrame.MAXIMIZED_BOTH) == JFrame.MAXIMIZED_BOTH;
     Rectangle bounds = maximised ? centred() : frame.getBounds();
-    return new WindowLook(bounds.x, bounds.y, bounds.width, bounds.height, maximised, Theme.look());
+    return new WindowLook(
+        bounds.x,
+        bounds.y,
+        bounds.width,
+        bounds.height,
+        maximised,
+        Theme.look(),
+        presenter.tables().choices());
   }
 }

@@ -37,14 +37,14 @@ final class ShellPanel extends JPanel {
     super(new BorderLayout());
     rail = new Rail(presenter::go);
     status = new StatusLine(presenter, toggleDark);
-    boats = new BoatsPanel(presenter.boats());
-    place(Place.AHEAD, new AheadPanel(presenter.ahead()));
+    boats = new BoatsPanel(presenter.boats(), presenter.tables());
+    place(Place.AHEAD, new AheadPanel(presenter.ahead(), presenter.tables()));
     place(Place.BOATS, boats);
-    place(Place.PEOPLE, new PeoplePanel(presenter.people()));
-    place(Place.SHELF, new ShelfPanel(presenter.shelf()));
-    reckoner = new ReckonerPanel(presenter.reckoner());
+    place(Place.PEOPLE, new PeoplePanel(presenter.people(), presenter.tables()));
+    place(Place.SHELF, new ShelfPanel(presenter.shelf(), presenter.tables()));
+    reckoner = new ReckonerPanel(presenter.reckoner(), presenter.tables());
     place(Place.RECKONER, reckoner);
-    place(Place.SETTINGS, new SettingsPanel(presenter.settings()));
+    place(Place.SETTINGS, new SettingsPanel(presenter.settings(), presenter.tables()));
     add(rail, BorderLayout.WEST);
     notices = new NoticeBar(presenter::press);
     JPanel middle = new JPanel(new BorderLayout());
@@ -52,7 +52,7 @@ final class ShellPanel extends JPanel {
     middle.add(places);
     add(middle);
     add(status, BorderLayout.SOUTH);
-    sheet = new SheetPanel(presenter::leave);
+    sheet = new SheetPanel(presenter::leave, presenter.tables());
     places.add(sheet, SHEET);
     presenter.onChange(this::render);
   }

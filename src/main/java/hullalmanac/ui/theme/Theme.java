@@ -143,6 +143,9 @@ public final class Theme {
     UIManager.put("Button.minimumHeight", wet ? WET_TARGET : null);
     UIManager.put("TextField.margin", wet ? new InsetsUIResource(14, 10, 14, 10) : null);
     UIManager.put("ComboBox.padding", wet ? new InsetsUIResource(14, 8, 14, 8) : null);
+    for (String item : List.of("MenuItem", "Menu", "CheckBoxMenuItem")) {
+      UIManager.put(item + ".margin", wet ? new InsetsUIResource(16, 8, 16, 8) : null);
+    }
     UIManager.put("Button.margin", wet ? new InsetsUIResource(14, 16, 14, 16) : null);
   }
 

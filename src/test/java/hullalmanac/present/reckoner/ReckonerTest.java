@@ -361,6 +361,18 @@ class ReckonerTest {
   }
 
   @Test
+  void blankLinesKeepTheirRows() {
+    choose("Coating window");
+    state.get().sheet().paste(new At(HourTable.ID, "0", "at"), lines(DAY));
+    List<List<String>> blank = List.of(List.of(""), List.of(""));
+    state.get().sheet().paste(new At(HourTable.ID, "1", "humidity"), blank);
+    assertThat(hours().rows().get(1).cells().get(5)).isEqualTo("needs humidity");
+    assertThat(hours().rows().get(2).cells().get(2)).isEmpty();
+    assertThat(hours().rows().get(3).cells().get(2)).isEqualTo("50");
+    assertThat(answer("day").text()).isEqualTo("Open from 13:30 to 15:00");
+  }
+
+  @Test
   void dewWithinTheTimeToStayDryIsForetold() {
     choose("Coating window");
     String name =

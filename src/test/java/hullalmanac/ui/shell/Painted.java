@@ -28,13 +28,13 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
 /** A component laid out and painted without a display, and what is wrong with it. */
-final class Painted {
+public final class Painted {
   private final JComponent root;
   private final BufferedImage image;
   private final List<String> faults = new ArrayList<>();
   private final Set<Integer> sizes = new TreeSet<>();
 
-  Painted(JComponent root, int width, int height) {
+  public Painted(JComponent root, int width, int height) {
     this.root = root;
     root.setSize(width, height);
     for (int i = 0; i < 4; i++) {
@@ -47,7 +47,7 @@ final class Painted {
     each(root, this::look);
   }
 
-  List<String> faults() {
+  public List<String> faults() {
     return faults;
   }
 
@@ -64,7 +64,7 @@ final class Painted {
   }
 
   /** Sizes of text, in tenths of a point. */
-  Set<Integer> textSizes() {
+  public Set<Integer> textSizes() {
     return sizes;
   }
 

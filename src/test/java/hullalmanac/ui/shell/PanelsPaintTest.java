@@ -6,36 +6,46 @@ import static org.assertj.core.api.Assertions.within;
 import hullalmanac.core.find.FindIndex;
 import hullalmanac.core.find.Hit;
 import hullalmanac.core.find.HitKind;
+import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.Visit;
 import hullalmanac.exchange.photo.DrawnPhotos;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.present.Look;
+import hullalmanac.present.edit.AuditSheet;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
 import hullalmanac.present.edit.NewBoatSheet;
+import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.edit.PracticeSheet;
 import hullalmanac.present.edit.ProductSheet;
+import hullalmanac.present.edit.RecordSheet;
 import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.house.House;
 import hullalmanac.present.reckoner.ReckonerState;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.start.StartPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
+import hullalmanac.service.HouseService;
 import hullalmanac.service.RecordService;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
 import hullalmanac.ui.owner.OwnerPanel;
 import hullalmanac.ui.sheet.SheetPanel;
+import hullalmanac.ui.start.StartPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
@@ -46,10 +56,13 @@ import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -163,7 +176,15 @@ class PanelsPaintTest {
             new BusinessSheet(presenter, BusinessSheet.Page.MEASURES),
             new BusinessSheet(presenter, BusinessSheet.Page.REMINDERS),
             new PracticeSheet(presenter, PracticeValue.Topic.WEAR),
-            new PracticeSheet(presenter, PracticeValue.Topic.LOOKS));
+            new PracticeSheet(presenter, PracticeValue.Topic.LOOKS),
+            new RecordSheet(presenter, House::still),
+            new AuditSheet(presenter),
+            new OthersSheet(
+                presenter,
+                House.still(),
+                new HouseService.Other("almanac (conflicted copy).db", acts(), acts()),
+                ZoneOffset.UTC,
+                () -> {}));
     for (Sheet sheet : sheets) {
       AtomicReference<Painted> painted = new AtomicReference<>();
       SwingUtilities.invokeAndWait(
@@ -198,7 +219,7 @@ class PanelsPaintTest {
         SwingUtilities.invokeAndWait(
             () -> {
               Theme.start(dark, zoom);
-              SheetPanel panel = SheetPanel.inPlace(() -> {});
+              SheetPanel panel = SheetPanel.inPlace(() -> {}, new TableMemory());
               panel.open(state.get().sheet());
               new Painted(panel, width, 800);
               JComponent page = page(panel);
@@ -238,6 +259,37 @@ class PanelsPaintTest {
     sheet.paste(new At("hours", "0", "at"), day);
   }
 
+  private static List<Act> acts() {
+    return List.of(
+        new Act(
+            new Id<>(7),
+            Instant.parse("2026-05-01T09:00:00Z"),
+            "desk",
+            "Siskin, Length over all",
+            Optional.empty()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheWaysToBeginWhole(boolean dark, float zoom) throws Exception {
+    for (boolean there : new boolean[] {false, true}) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            StartPresenter start =
+                new StartPresenter(
+                    null,
+                    new StartPresenter.Found(
+                        "HullAlmanac", there, true, Optional.of("copies/almanac-2026-05-01.db")),
+                    Optional.of("The record is open on another computer."));
+            painted.set(new Painted(new StartPanel(start, Optional::empty), 620, 660));
+          });
+      assertThat(painted.get().faults()).as(there + " at " + zoom).isEmpty();
+      assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
   /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */
   @Test
   void makesAllThatOneTouchesLargeForWetHands() throws Exception {
@@ -248,7 +300,7 @@ class PanelsPaintTest {
         () -> {
           Theme.start(false, 1f);
           Theme.wetHands(true);
-          SheetPanel panel = new SheetPanel(() -> {});
+          SheetPanel panel = new SheetPanel(() -> {}, new TableMemory());
           VisitSheet sheet = new VisitSheet(presenter, visit.id());
           presenter.open(sheet);
           panel.open(sheet);
@@ -293,6 +345,16 @@ class PanelsPaintTest {
         });
     assertThat(painted.get().faults()).isEmpty();
     assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsAheadAsATableWhole(boolean dark, float zoom) throws Exception {
+    presenter.ahead().asTable(true);
+    Painted painted = paint(dark, zoom, Place.AHEAD);
+    presenter.ahead().asTable(false);
+    assertThat(painted.faults()).isEmpty();
+    assertThat(painted.textSizes()).hasSizeBetween(1, 3);
   }
 
   @ParameterizedTest

@@ -5,6 +5,7 @@ import hullalmanac.present.TaskRunner;
 import hullalmanac.present.boats.BoatsState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.shell.WindowLook;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
@@ -19,6 +20,7 @@ import java.awt.Point;
 import java.awt.Robot;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -29,9 +31,13 @@ import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JMenuItem;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
@@ -45,17 +51,18 @@ final class OpenWindow {
   private final Robot robot = new Robot();
   private final ShellPresenter presenter;
   private MainWindow window;
+  private final AtomicReference<WindowLook> left = new AtomicReference<>();
   private int keys;
   private int clicks;
 
-  private OpenWindow(RecordService record) throws Exception {
+  private OpenWindow(RecordService record, Optional<WindowLook> look) throws Exception {
     this.record = record;
     presenter = new ShellPresenter(FleetService.of(record), new EditService(record), tasks);
     robot.setAutoDelay(20);
     onEventThread(
         () -> {
           Theme.start(false, 1f);
-          window = new MainWindow(presenter, Optional.empty(), look -> {});
+          window = new MainWindow(presenter, look, left::set);
           window.open();
           return null;
         });
@@ -78,6 +85,11 @@ final class OpenWindow {
 
   /** Opens the window on the record that is in the folder already. */
   static OpenWindow again(Path home) throws Exception {
+    return again(home, Optional.empty());
+  }
+
+  /** The same, with the window as it was left. */
+  static OpenWindow again(Path home, Optional<WindowLook> look) throws Exception {
     return new OpenWindow(
         RecordService.open(
             home.resolve("sample"),
@@ -86,7 +98,8 @@ final class OpenWindow {
                 new Random()::nextLong,
                 "desk",
                 1,
-                OpenWindow::refuseEventThread)));
+                OpenWindow::refuseEventThread)),
+        look);
   }
 
   JFrame frame() {
@@ -287,6 +300,43 @@ final class OpenWindow {
       }
       Thread.sleep(50);
     }
+  }
+
+  /** Closes the window as a person does, and says how it was left. */
+  WindowLook leave() throws Exception {
+    run(
+        () ->
+            window
+                .frame()
+                .dispatchEvent(new WindowEvent(window.frame(), WindowEvent.WINDOW_CLOSING)));
+    await(() -> left.get() != null);
+    close();
+    return left.get();
+  }
+
+  /** What is chosen in the menu that is open; empty when nothing is or there is none. */
+  String chosenInMenu() throws Exception {
+    return onEventThread(
+        () -> {
+          MenuElement[] path = MenuSelectionManager.defaultManager().getSelectedPath();
+          return path.length > 0 && path[path.length - 1] instanceof JMenuItem item
+              ? item.getText()
+              : "";
+        });
+  }
+
+  /** All that the menu that is open offers; empty while there is none. */
+  List<String> menu() throws Exception {
+    return onEventThread(
+        () -> {
+          MenuElement[] path = MenuSelectionManager.defaultManager().getSelectedPath();
+          return path.length == 0
+              ? List.of()
+              : Arrays.stream(path[0].getSubElements())
+                  .filter(JMenuItem.class::isInstance)
+                  .map(e -> ((JMenuItem) e).getText())
+                  .toList();
+        });
   }
 
   void close() throws Exception {
