@@ -313,6 +313,7 @@ public final class VisitSheet extends FleetSheet {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             "");
     desk.change("a step added", almanac -> again(almanac, Edit.put(step)));
   }
