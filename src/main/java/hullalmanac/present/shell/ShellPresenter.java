@@ -24,6 +24,7 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final TimedPresenter timed = new TimedPresenter(this);
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
@@ -84,6 +86,10 @@ public final class ShellPresenter implements Desk {
     return boats;
   }
 
+  public TimedPresenter timed() {
+    return timed;
+  }
+
   public FindPresenter find() {
     return find;
   }
@@ -122,7 +128,7 @@ public final class ShellPresenter implements Desk {
     }
   }
 
-  /** Reads the record again when another day has begun. */
+  /** Reads the record again when another day has begun; says how long something was timed. */
   public void lookAtTheClock() {
     tasks.run(
         Lane.DATABASE,
@@ -130,9 +136,16 @@ public final class ShellPresenter implements Desk {
         day -> {
           if (fleet.isPresent() && !fleet.get().asOf().equals(day)) {
             load();
+          } else if (timed.tick()) {
+            trail.now().sheet().ifPresent(Sheet::tick);
           }
         },
         this::failed);
+  }
+
+  @Override
+  public ZonedDateTime now() {
+    return edits.wallTime();
   }
 
   @Override
@@ -271,6 +284,7 @@ public final class ShellPresenter implements Desk {
     trouble = Optional.empty();
     standing = read.standing();
     fleet = Optional.of(after);
+    timed.show(after);
     ahead.show(after);
     boats.show(after);
     people.show(after);

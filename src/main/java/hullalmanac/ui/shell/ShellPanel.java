@@ -40,7 +40,10 @@ final class ShellPanel extends JPanel {
     place(Place.SHELF, new ShelfPanel(presenter.shelf()));
     add(rail, BorderLayout.WEST);
     add(places);
-    add(status, BorderLayout.SOUTH);
+    JPanel bottom = new JPanel(new BorderLayout());
+    bottom.add(new TimedLine(presenter.timed()), BorderLayout.NORTH);
+    bottom.add(status);
+    add(bottom, BorderLayout.SOUTH);
     sheet = new SheetPanel(presenter::leave);
     places.add(sheet, SHEET);
     presenter.onChange(this::render);

@@ -72,21 +72,27 @@ final class OpenWindow {
 
   /** Opens the window on a fresh copy of the sample in a folder. */
   static OpenWindow onSample(Path home) throws Exception {
+    return onSample(home, Clock.systemUTC());
+  }
+
+  /** The same under a clock of one's own. */
+  static OpenWindow onSample(Path home, Clock clock) throws Exception {
     SampleService.write(home.resolve("sample"));
-    return again(home);
+    return again(home, clock);
   }
 
   /** Opens the window on the record that is in the folder already. */
   static OpenWindow again(Path home) throws Exception {
+    return again(home, Clock.systemUTC());
+  }
+
+  /** The same under a clock of one's own. */
+  static OpenWindow again(Path home, Clock clock) throws Exception {
     return new OpenWindow(
         RecordService.open(
             home.resolve("sample"),
             new RecordService.Surroundings(
-                Clock.systemUTC(),
-                new Random()::nextLong,
-                "desk",
-                1,
-                OpenWindow::refuseEventThread)));
+                clock, new Random()::nextLong, "desk", 1, OpenWindow::refuseEventThread)));
   }
 
   JFrame frame() {
