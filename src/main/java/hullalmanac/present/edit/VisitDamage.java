@@ -64,7 +64,7 @@ final class VisitDamage {
     List<FieldOf<Looked>> fields = new ArrayList<>(DamageFields.of(make, people(fleet)));
     fields.add(
         FieldMaker.unwritten(
-            "photos", "Photos", new Input.Shown(), row -> photos(fleet, row.surface())));
+            "photos", "Photos", new Input.Fixed(), row -> photos(fleet, row.surface())));
     return fields;
   }
 

@@ -36,11 +36,11 @@ public sealed interface Input {
    */
   record Press(String key) implements Input {}
 
-  /** Nothing is written; its text is only shown. In grids only. */
-  record Shown() implements Input {}
+  /** A text that is only read. */
+  record Fixed() implements Input {}
 
   /** Whether one writes in it. */
   default boolean written() {
-    return !(this instanceof Press) && !(this instanceof Shown);
+    return !(this instanceof Press) && !(this instanceof Fixed);
   }
 }

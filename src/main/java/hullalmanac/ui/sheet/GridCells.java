@@ -20,6 +20,10 @@ final class GridCells extends AbstractTableModel {
     this.sheet = sheet;
   }
 
+  SheetState.Grid state() {
+    return state;
+  }
+
   SheetState.Column column(int column) {
     return state.columns().get(column);
   }
