@@ -75,6 +75,7 @@ final class WorkStore {
           passes
           minutes
           helper_minutes
+          timed_since
           note
           """);
 
@@ -232,6 +233,7 @@ final class WorkStore {
                 row.maybeWhole("passes"),
                 row.maybeWhole("minutes"),
                 row.maybeWhole("helper_minutes"),
+                row.maybeInstant("timed_since"),
                 row.text("note")));
   }
 
@@ -254,6 +256,7 @@ final class WorkStore {
                 .set("passes", s.passes())
                 .set("minutes", s.minutes())
                 .set("helper_minutes", s.helperMinutes())
+                .set("timed_since", s.timedSince())
                 .set("note", s.note()));
     List<Placed<Step, Id<Surface>>> surfaces =
         steps.stream().flatMap(s -> place(s.id(), s.surfaces()).stream()).toList();

@@ -102,6 +102,7 @@ public final class VisitCopy {
         last.passes(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "");
   }
 

@@ -157,6 +157,7 @@ public final class Washed {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "");
   }
 

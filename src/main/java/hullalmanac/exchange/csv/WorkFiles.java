@@ -21,6 +21,7 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.WorkState;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -193,6 +194,7 @@ final class WorkFiles {
               value("passes"),
               value("minutes"),
               value("helper_minutes"),
+              value("timed_since"),
               text("note"))) {
         @Override
         List<Step> rows(Almanac almanac, Keys keys) {
@@ -215,6 +217,7 @@ final class WorkFiles {
               .put("passes", s.passes())
               .put("minutes", s.minutes())
               .put("helper_minutes", s.helperMinutes())
+              .put("timed_since", s.timedSince())
               .put("note", s.note());
         }
 
@@ -232,6 +235,7 @@ final class WorkFiles {
           Optional<Integer> passes = in.maybeWhole("passes");
           Optional<Integer> minutes = in.maybeWhole("minutes");
           Optional<Integer> helper = in.maybeWhole("helper_minutes");
+          Optional<Instant> timed = in.maybeInstant("timed_since");
           return in.made(
               () ->
                   new Step(
@@ -250,6 +254,7 @@ final class WorkFiles {
                       passes,
                       minutes,
                       helper,
+                      timed,
                       in.text("note")));
         }
       };

@@ -28,6 +28,7 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +48,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final TimedPresenter timed = new TimedPresenter(this);
   private final TableMemory tables = new TableMemory();
   private final SettingsPresenter settings;
   private final Trail trail = new Trail();
@@ -103,6 +105,10 @@ public final class ShellPresenter implements Desk {
 
   public BoatsPresenter boats() {
     return boats;
+  }
+
+  public TimedPresenter timed() {
+    return timed;
   }
 
   public FindPresenter find() {
@@ -181,7 +187,7 @@ public final class ShellPresenter implements Desk {
     }
   }
 
-  /** Reads the record again when another day has begun. */
+  /** Reads the record again when another day has begun; says how long something was timed. */
   public void lookAtTheClock() {
     tasks.run(
         Lane.DATABASE,
@@ -189,9 +195,16 @@ public final class ShellPresenter implements Desk {
         day -> {
           if (fleet.isPresent() && !fleet.get().asOf().equals(day)) {
             load();
+          } else if (timed.tick()) {
+            trail.now().sheet().ifPresent(Sheet::tick);
           }
         },
         this::failed);
+  }
+
+  @Override
+  public ZonedDateTime now() {
+    return edits.wallTime();
   }
 
   @Override
@@ -364,6 +377,7 @@ public final class ShellPresenter implements Desk {
 
   /** Shows a fleet in all other places; then comes what was to follow. */
   private void showBesidesAhead(Fleet after) {
+    timed.show(after);
     boats.show(after);
     people.show(after);
     shelf.show(after);

@@ -80,4 +80,9 @@ final class GridView extends JPanel {
   void take() {
     grid.take();
   }
+
+  /** Goes on in the cell, and with the text, where another view of the same grid was left. */
+  void goOnFrom(GridView before) {
+    grid.goOnFrom(before.grid);
+  }
 }

@@ -214,6 +214,7 @@ class PhotoSortingTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "");
   }
 

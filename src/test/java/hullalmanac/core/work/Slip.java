@@ -287,6 +287,7 @@ final class Slip {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             ""));
   }
 
@@ -314,6 +315,7 @@ final class Slip {
             passes,
             s.minutes(),
             s.helperMinutes(),
+            s.timedSince(),
             s.note()));
   }
 

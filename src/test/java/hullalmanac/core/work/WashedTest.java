@@ -80,6 +80,7 @@ class WashedTest {
             Optional.empty(),
             Optional.of(50),
             Optional.empty(),
+            Optional.empty(),
             ""));
   }
 

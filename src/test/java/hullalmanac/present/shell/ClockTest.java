@@ -8,15 +8,12 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Made;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.fixture.Wall;
 import hullalmanac.present.ahead.AheadState;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
@@ -27,30 +24,10 @@ import org.junit.jupiter.api.io.TempDir;
 /** A window that stays open over midnight, sleeps with the laptop, and has its clock set back. */
 class ClockTest {
   @TempDir Path folder;
-  private final Wall wall = new Wall();
+  private final Wall wall = new Wall("2026-05-01T23:58:00Z");
   private final AtomicReference<AheadState> ahead = new AtomicReference<>();
   private RecordService record;
   private ShellPresenter presenter;
-
-  /** A clock that is set by hand. */
-  private static final class Wall extends Clock {
-    private Instant now = Instant.parse("2026-05-01T23:58:00Z");
-
-    @Override
-    public ZoneId getZone() {
-      return ZoneOffset.UTC;
-    }
-
-    @Override
-    public Clock withZone(ZoneId zone) {
-      return this;
-    }
-
-    @Override
-    public Instant instant() {
-      return now;
-    }
-  }
 
   @BeforeEach
   void open() {
@@ -74,13 +51,13 @@ class ClockTest {
   @Test
   void anotherDayBeginsAtMidnightAndAfterSleep() {
     assertThat(ahead.get().heading()).isEqualTo("Friday, 1 May 2026");
-    wall.now = Instant.parse("2026-05-01T23:59:30Z");
+    wall.set("2026-05-01T23:59:30Z");
     presenter.lookAtTheClock();
     assertThat(ahead.get().heading()).isEqualTo("Friday, 1 May 2026");
-    wall.now = Instant.parse("2026-05-02T00:00:10Z");
+    wall.set("2026-05-02T00:00:10Z");
     presenter.lookAtTheClock();
     assertThat(ahead.get().heading()).isEqualTo("Saturday, 2 May 2026");
-    wall.now = Instant.parse("2026-06-30T08:00:00Z");
+    wall.set("2026-06-30T08:00:00Z");
     presenter.lookAtTheClock();
     assertThat(ahead.get().heading()).isEqualTo("Tuesday, 30 June 2026");
   }
@@ -93,7 +70,7 @@ class ClockTest {
   @Test
   void aClockSetBackLosesNothingAndMixesUpNoActs() {
     rename("One");
-    wall.now = Instant.parse("2026-04-01T08:00:00Z");
+    wall.set("2026-04-01T08:00:00Z");
     presenter.lookAtTheClock();
     assertThat(ahead.get().heading()).isEqualTo("Wednesday, 1 April 2026");
     rename("Two");
@@ -116,7 +93,7 @@ class ClockTest {
   void saysWhenItWasSaved() {
     AtomicReference<ShellState> shell = new AtomicReference<>();
     presenter.onChange(shell::set);
-    wall.now = Instant.parse("2026-05-01T14:02:00Z");
+    wall.set("2026-05-01T14:02:00Z");
     rename("One");
     assertThat(shell.get().status()).startsWith("All changes saved 14:02");
   }

@@ -178,6 +178,7 @@ final class Ledger {
               Optional.empty(),
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
               ""));
     }
 

@@ -17,6 +17,7 @@ import hullalmanac.fixture.Bench;
 import hullalmanac.fixture.Contrast;
 import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.fixture.Wall;
 import hullalmanac.present.Look;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
@@ -46,6 +47,7 @@ import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -77,6 +79,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Paints every place in both themes and three zooms, and looks at what was painted. */
 class PanelsPaintTest {
   @TempDir static Path drawn;
+  private static Bench timed;
   private static RecordService record;
   private static ShellPresenter presenter;
 
@@ -95,6 +98,9 @@ class PanelsPaintTest {
   @AfterAll
   static void close() throws Exception {
     record.close();
+    if (timed != null) {
+      timed.close();
+    }
     SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
   }
 
@@ -316,6 +322,60 @@ class PanelsPaintTest {
         assertThat(painted.get().has(new Color(0xDCE6E8))).as("the sky of a picture").isTrue();
       }
     }
+  }
+
+  /** A visit with damage in which a step has been timed for a while. */
+  private static ShellPresenter timed() {
+    if (timed == null) {
+      Wall wall = new Wall("2026-05-01T09:00:00Z");
+      timed = Bench.open(drawn.resolve("timed"), wall);
+      timed.presenter().openBoat(timed.boat("Siskin").id());
+      timed.presenter().boats().beginVisit();
+      timed.write("surfaces", 1, "damage", "chip at the rubbing strake");
+      timed.sheet().press(new At("steps", timed.grid("steps").rows().get(0).id(), "time"));
+      wall.pass(Duration.ofMinutes(137));
+      timed.presenter().lookAtTheClock();
+    }
+    return timed.presenter();
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsATimedVisitWithDamageWholeAtTheSmallestWindowToo(boolean dark, float zoom)
+      throws Exception {
+    ShellPresenter running = timed();
+    for (int width : new int[] {1280, 760}) {
+      AtomicReference<Painted> window = new AtomicReference<>();
+      AtomicReference<Painted> whole = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            ShellPanel panel = new ShellPanel(running, () -> {});
+            window.set(new Painted(panel, width, 800));
+            assertThat(named(panel, "timed").isVisible()).isTrue();
+            JComponent page = page(panel);
+            int inside = page.getWidth();
+            page.getParent().remove(page);
+            new Painted(page, inside, 4000);
+            whole.set(new Painted(page, inside, page.getPreferredSize().height));
+          });
+      assertThat(window.get().faults()).as("at " + zoom + " in " + width).isEmpty();
+      assertThat(whole.get().faults()).as("page at " + zoom + " in " + width).isEmpty();
+      assertThat(whole.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  private static Component named(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      if (name.equals(c.getName())) {
+        return c;
+      }
+      Component deeper = c instanceof Container inner ? named(inner, name) : null;
+      if (deeper != null) {
+        return deeper;
+      }
+    }
+    return null;
   }
 
   /** A day of the sample with photos, one that cannot be shown and one that says no time. */
