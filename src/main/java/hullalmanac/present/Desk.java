@@ -8,7 +8,7 @@ import hullalmanac.core.record.IdSource;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
-import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -55,8 +55,8 @@ public interface Desk {
    */
   <T> void act(Function<EditService, T> act, Consumer<T> answer);
 
-  /** The time on the clock on the wall. */
-  LocalTime time();
+  /** The time by the clock on the wall. */
+  ZonedDateTime now();
 
   /** New ids. */
   IdSource ids();

@@ -10,13 +10,15 @@ import hullalmanac.core.record.RowChange;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.PlannedVisits;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Changes the record, one act at a time. Everything here touches the file. */
+/**
+ * Changes the record, one act at a time. Everything here but ids and the clock touches the file.
+ */
 public final class EditService {
   private static final int WEEKS_PLANNED_AHEAD = 8;
 
@@ -110,9 +112,9 @@ public final class EditService {
     return record.zone();
   }
 
-  /** The time on the clock on the wall; touches no file. */
-  public LocalTime time() {
-    return record.time();
+  /** The time by the clock on the wall; touches no file. */
+  public ZonedDateTime wallTime() {
+    return record.wallTime();
   }
 
   /** New ids. */

@@ -19,6 +19,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -164,9 +165,9 @@ public final class RecordService implements AutoCloseable {
     return surroundings.clock().getZone();
   }
 
-  /** The time on the clock on the wall. */
-  public LocalTime time() {
-    return LocalTime.now(surroundings.clock());
+  /** The time by the clock on the wall; touches no file. */
+  public ZonedDateTime wallTime() {
+    return ZonedDateTime.now(surroundings.clock());
   }
 
   /** New ids. */

@@ -78,6 +78,7 @@ final class WorkStore {
           passes
           minutes
           helper_minutes
+          timed_since
           air_celsius
           humidity
           surface_celsius
@@ -239,6 +240,7 @@ final class WorkStore {
                 row.maybeWhole("passes"),
                 row.maybeWhole("minutes"),
                 row.maybeWhole("helper_minutes"),
+                row.maybeInstant("timed_since"),
                 climate(row),
                 row.text("note")));
   }
@@ -274,6 +276,7 @@ final class WorkStore {
                 .set("passes", s.passes())
                 .set("minutes", s.minutes())
                 .set("helper_minutes", s.helperMinutes())
+                .set("timed_since", s.timedSince())
                 .set("air_celsius", s.climate().map(Climate::air))
                 .set("humidity", s.climate().map(Climate::humidity))
                 .set("surface_celsius", s.climate().map(Climate::surface))

@@ -118,6 +118,7 @@ final class SampleSteps {
               lay.product().equals("coating-c") ? Optional.of(2) : Optional.empty(),
               Optional.of(minutes * group.getValue().size() / surfaces.size()),
               order == first && helped ? Optional.of(30) : Optional.empty(),
+              Optional.empty(),
               order == first ? climate(lay.day()) : Optional.empty(),
               ""));
       order++;
@@ -167,6 +168,7 @@ final class SampleSteps {
             machine ? Optional.of(1) : Optional.empty(),
             Optional.of(minutes),
             d.chance(0.1) ? Optional.of(30) : Optional.empty(),
+            Optional.empty(),
             Optional.empty(),
             ""));
   }

@@ -104,6 +104,7 @@ final class Altered {
         s.passes(),
         s.minutes(),
         s.helperMinutes(),
+        s.timedSince(),
         s.climate(),
         s.note());
   }

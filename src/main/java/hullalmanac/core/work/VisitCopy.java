@@ -103,6 +103,7 @@ public final class VisitCopy {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "");
   }
 

@@ -158,6 +158,7 @@ public final class Washed {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "");
   }
 

@@ -22,6 +22,7 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.WorkState;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Comparator;
@@ -196,6 +197,7 @@ final class WorkFiles {
               value("passes"),
               value("minutes"),
               value("helper_minutes"),
+              value("timed_since"),
               value("air_celsius"),
               value("humidity"),
               value("surface_celsius"),
@@ -222,6 +224,7 @@ final class WorkFiles {
               .put("passes", s.passes())
               .put("minutes", s.minutes())
               .put("helper_minutes", s.helperMinutes())
+              .put("timed_since", s.timedSince())
               .put("air_celsius", s.climate().map(Climate::air))
               .put("humidity", s.climate().map(Climate::humidity))
               .put("surface_celsius", s.climate().map(Climate::surface))
@@ -243,6 +246,7 @@ final class WorkFiles {
           Optional<Integer> passes = in.maybeWhole("passes");
           Optional<Integer> minutes = in.maybeWhole("minutes");
           Optional<Integer> helper = in.maybeWhole("helper_minutes");
+          Optional<Instant> timed = in.maybeInstant("timed_since");
           Optional<Climate> climate = climate(in);
           return in.made(
               () ->
@@ -262,6 +266,7 @@ final class WorkFiles {
                       passes,
                       minutes,
                       helper,
+                      timed,
                       climate,
                       in.text("note")));
         }

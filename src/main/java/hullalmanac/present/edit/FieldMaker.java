@@ -74,6 +74,19 @@ public record FieldMaker(Business business, LocalDate today) {
         id, label, new Input.Line(""), get, (row, typed) -> set(row, id, typed.strip(), ""));
   }
 
+  /** What is only shown, or pressed; where it is written in all the same nothing changes. */
+  static <T> FieldOf<T> unwritten(String id, String label, Input input, Function<T, String> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        input,
+        get,
+        (row, typed) ->
+            typed.strip().equals(get.apply(row))
+                ? new Entry.Read<>(row, "")
+                : new Entry.Refused<>("Nothing is written here."));
+  }
+
   public <T extends Record> FieldOf<T> paragraph(String id, String label, Function<T, String> get) {
     return new FieldOf<>(
         id, label, new Input.Paragraph(), get, (row, typed) -> set(row, id, typed.strip(), ""));
@@ -219,6 +232,11 @@ public record FieldMaker(Business business, LocalDate today) {
         new Input.Line("12/5, today, +3m"),
         row -> get.apply(row).map(LocalDate::toString).orElse(""),
         (row, typed) -> maybe(row, id, DateEntry.read(typed, today, business.dayOrder())));
+  }
+
+  /** A day as people type it, seen from today. */
+  Entry<LocalDate> readDay(String typed) {
+    return DateEntry.read(typed, today, business.dayOrder());
   }
 
   public <T extends Record> FieldOf<T> day(String id, String label, Function<T, LocalDate> get) {

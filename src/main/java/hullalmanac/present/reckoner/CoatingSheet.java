@@ -122,7 +122,7 @@ final class CoatingSheet extends Calculator<CoatingSheet.Given> {
   }
 
   private LocalDateTime now(Fleet fleet) {
-    return fleet.asOf().atTime(desk.time()).withSecond(0).withNano(0);
+    return fleet.asOf().atTime(desk.now().toLocalTime()).withSecond(0).withNano(0);
   }
 
   private Optional<Climate> climate(Fleet fleet, Given given) {

@@ -77,12 +77,12 @@ final class GridView extends JPanel {
     grid.show(state);
   }
 
-  /** Chooses the cell that was chosen in a view of the grid before it. */
-  void goOnFrom(GridView before) {
-    grid.goOnFrom(before.grid);
-  }
-
   void take() {
     grid.take();
+  }
+
+  /** Goes on in the cell, and with the text, where another view of the same grid was left. */
+  void goOnFrom(GridView before) {
+    grid.goOnFrom(before.grid);
   }
 }

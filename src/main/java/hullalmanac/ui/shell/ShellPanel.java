@@ -51,7 +51,10 @@ final class ShellPanel extends JPanel {
     middle.add(notices, BorderLayout.NORTH);
     middle.add(places);
     add(middle);
-    add(status, BorderLayout.SOUTH);
+    JPanel bottom = new JPanel(new BorderLayout());
+    bottom.add(new TimedLine(presenter.timed()), BorderLayout.NORTH);
+    bottom.add(status);
+    add(bottom, BorderLayout.SOUTH);
     sheet = new SheetPanel(presenter::leave, presenter.tables());
     places.add(sheet, SHEET);
     presenter.onChange(this::render);

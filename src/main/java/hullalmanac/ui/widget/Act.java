@@ -20,7 +20,7 @@ public final class Act extends AbstractAction {
 
   @Override
   public boolean isEnabled() {
-    return when == null || when.getAsBoolean();
+    return when.getAsBoolean();
   }
 
   @Override
@@ -50,7 +50,7 @@ public final class Act extends AbstractAction {
 
   /** Lets a component do this by whatever key its theme has for what has a name, such as "copy". */
   public static void named(JComponent component, String name, Runnable act) {
-    component.getActionMap().put(name, new Act(act));
+    component.getActionMap().put(name, new Act(act, () -> true));
   }
 
   /** Binds a key to a component that has the cursor. */

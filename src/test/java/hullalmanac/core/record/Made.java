@@ -213,6 +213,7 @@ public final class Made {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             "");
     steps.add(s);
     return s;

@@ -215,6 +215,7 @@ class PhotoSortingTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "");
   }
 

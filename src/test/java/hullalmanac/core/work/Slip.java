@@ -288,6 +288,7 @@ final class Slip {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             ""));
   }
 
@@ -315,6 +316,7 @@ final class Slip {
             passes,
             s.minutes(),
             s.helperMinutes(),
+            s.timedSince(),
             Optional.empty(),
             s.note()));
   }

@@ -67,6 +67,7 @@ class VisitCopyTest {
             Optional.of(90),
             Optional.of(30),
             Optional.empty(),
+            Optional.empty(),
             "edges taped"));
     return visit;
   }
@@ -115,6 +116,7 @@ class VisitCopyTest {
                 "foam, 6.5 in",
                 "low",
                 Optional.of(2),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

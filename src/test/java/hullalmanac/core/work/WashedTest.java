@@ -81,6 +81,7 @@ class WashedTest {
             Optional.of(50),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             ""));
   }
 

@@ -179,6 +179,7 @@ final class Ledger {
               Optional.empty(),
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
               ""));
     }
 

@@ -38,9 +38,15 @@ class FieldViewTest {
 
   /** Somebody who was called away in the middle of a word goes on writing it. */
   @ParameterizedTest
-  @CsvSource({"TRAVERSAL_FORWARD, w", "TRAVERSAL_BACKWARD, w", "ACTIVATION,"})
-  void selectsWhatStandsThereUnlessTheWindowOnlyCameBack(FocusEvent.Cause cause, String selected)
-      throws Exception {
+  @CsvSource({
+    "false, TRAVERSAL_FORWARD, w",
+    "false, TRAVERSAL_BACKWARD, w",
+    "false, ACTIVATION,",
+    "true, ACTIVATION,",
+    "true, UNKNOWN,"
+  })
+  void selectsWhatStandsThereUnlessTheWindowOnlyCameBack(
+      boolean forAMoment, FocusEvent.Cause cause, String selected) throws Exception {
     SwingUtilities.invokeAndWait(
         () -> {
           Theme.start(false, 1f);
@@ -56,7 +62,7 @@ class FieldViewTest {
                   .findFirst()
                   .orElseThrow();
           line.setText("w");
-          FocusEvent lost = new FocusEvent(line, FocusEvent.FOCUS_LOST, true);
+          FocusEvent lost = new FocusEvent(line, FocusEvent.FOCUS_LOST, forAMoment);
           Arrays.stream(line.getFocusListeners()).forEach(l -> l.focusLost(lost));
           FocusEvent gained =
               new FocusEvent(line, FocusEvent.FOCUS_GAINED, false, (Component) null, cause);
