@@ -370,8 +370,9 @@ public final class SheetPanel extends JPanel {
         new TidyTable(
             TableState.of(String.join(", ", table.columns()), table.columns(), table.rows()),
             memory);
-    view.getAccessibleContext()
-        .setAccessibleName(table.heading().isEmpty() ? title.getText() : table.heading());
+    if (!table.heading().isEmpty()) {
+      view.getAccessibleContext().setAccessibleName(table.heading());
+    }
     return new SideScroll(view);
   }
 }

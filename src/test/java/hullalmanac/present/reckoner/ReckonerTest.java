@@ -11,7 +11,7 @@ import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.sheet.SheetState.Answer;
 import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Proxy;
-import java.time.LocalTime;
+import java.time.ZonedDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
@@ -36,8 +36,8 @@ class ReckonerTest {
   private static Desk atNine() {
     InvocationHandler clock =
         (desk, method, arguments) -> {
-          if (method.getName().equals("time")) {
-            return LocalTime.of(9, 0);
+          if (method.getName().equals("now")) {
+            return ZonedDateTime.parse("2026-05-01T09:00Z");
           }
           throw new UnsupportedOperationException(method.getName());
         };
