@@ -26,7 +26,6 @@ import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -85,14 +84,8 @@ final class WindowStart {
     log.start();
     log.catchAll(CrashDialog::show);
     Optional<WindowLook> look = memory().recall();
-    try {
-      SwingUtilities.invokeAndWait(
-          () -> Theme.start(look.map(WindowLook::look).orElse(Look.USUAL)));
-    } catch (InvocationTargetException e) {
-      throw new IllegalStateException(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    // The look takes its time as well; the event thread sees to it while this one opens the record.
+    SwingUtilities.invokeLater(() -> Theme.start(look.map(WindowLook::look).orElse(Look.USUAL)));
     SystemTint.ask(dark -> SwingUtilities.invokeLater(() -> Theme.systemIs(dark)));
     return request.sample() ? sample(request.record()) : begin(request.record(), Optional.empty());
   }
@@ -178,7 +171,7 @@ final class WindowStart {
     }
 
     @Override
-    public void startEmpty(boolean withList) {
+    public void startEmpty() {
       aside(
           () -> {
             try {
@@ -245,6 +238,10 @@ final class WindowStart {
     private final RecordService record;
     private final SwingTaskRunner tasks = new SwingTaskRunner();
     private Optional<String> said = Optional.empty();
+
+    /** Kept here as well: its file is not to be asked on the event thread. */
+    private volatile Optional<String> second = places.second().map(Path::toString);
+
     private IntSupplier next = () -> 0;
     private MainWindow window;
 
@@ -319,26 +316,37 @@ final class WindowStart {
 
     @Override
     public Optional<String> secondPlace() {
-      return places.second().map(Path::toString);
+      return second;
     }
 
     @Override
     public void secondPlace(Optional<String> folder) {
-      places.second(folder);
+      second = folder;
+      tasks.run(
+          TaskRunner.Lane.DATABASE,
+          () -> {
+            places.second(folder);
+            return folder;
+          },
+          done -> {},
+          failed -> {
+            throw failed;
+          });
     }
   }
 
   private void show(Opened opened) {
-    SwingUtilities.invokeLater(() -> showNow(opened));
+    Optional<WindowLook> look = memory().recall();
+    SwingUtilities.invokeLater(() -> showNow(opened, look));
   }
 
-  private void showNow(Opened opened) {
+  private void showNow(Opened opened, Optional<WindowLook> look) {
     ShellPresenter presenter =
         new ShellPresenter(
             FleetService.of(opened.record), new EditService(opened.record), opened.tasks);
     presenter.livesIn(opened);
     opened.said.ifPresent(presenter::tell);
-    MainWindow window = new MainWindow(presenter, memory().recall(), opened::close);
+    MainWindow window = new MainWindow(presenter, look, opened::close);
     opened.window = window;
     opened.tasks.run(
         TaskRunner.Lane.DATABASE,

@@ -150,13 +150,24 @@ class StartIT {
               frames()
                   .flatMap(f -> button(f.getContentPane(), name).stream())
                   .anyMatch(Component::isFocusOwner))) {
-        key(KeyEvent.VK_SPACE);
+        pressUntilItActs();
         return;
       }
       key(KeyEvent.VK_TAB);
       Thread.sleep(40);
     }
     throw new AssertionError("no Tab leads to " + name + "; the windows say:\n" + says());
+  }
+
+  /** Without a window manager the first key in a new window may reach nobody. */
+  private void pressUntilItActs() throws Exception {
+    String before = says();
+    for (int i = 0; i < 4 && says().equals(before); i++) {
+      key(KeyEvent.VK_SPACE);
+      for (int wait = 0; wait < 40 && says().equals(before); wait++) {
+        Thread.sleep(50);
+      }
+    }
   }
 
   private void key(int code) {

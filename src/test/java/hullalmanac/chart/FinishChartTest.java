@@ -39,10 +39,7 @@ class FinishChartTest {
           List.of(
               at("before", 27, 30, 33),
               new GlossPath.Point(
-                  "P1500",
-                  OptionalDouble.empty(),
-                  OptionalDouble.empty(),
-                  OptionalDouble.empty()),
+                  "P1500", OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
               at("heavy", 73, 76.8, 80),
               at("finishing", 78, 82.7, 86)),
           81);

@@ -44,6 +44,10 @@ import java.util.stream.Stream;
 /** What needs doing now, read from the top. */
 public final class AheadPresenter {
   private static final int LOOKED_WITHIN_DAYS = 120;
+
+  /** As many rows as one reads at a time; more of them would only keep the window busy. */
+  private static final int ROWS_AT_A_TIME = 80;
+
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEEE, d MMM", Locale.ENGLISH);
 
@@ -53,6 +57,7 @@ public final class AheadPresenter {
   private AheadState state = AheadState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
   private String harbour = AheadState.ALL;
+  private int wanted = ROWS_AT_A_TIME;
   private boolean asTable;
 
   /**
@@ -79,6 +84,13 @@ public final class AheadPresenter {
   /** Shows the boats of one harbour, or of all. */
   public void chooseHarbour(String harbour) {
     this.harbour = harbour;
+    wanted = ROWS_AT_A_TIME;
+    publish();
+  }
+
+  /** Shows more rows, where there are more. */
+  public void showMore() {
+    wanted += ROWS_AT_A_TIME;
     publish();
   }
 
@@ -130,10 +142,15 @@ public final class AheadPresenter {
         fleet.asOf(),
         harbours,
         harbour,
-        due,
-        later,
+        due.subList(0, Math.min(wanted, due.size())),
+        later.subList(0, Math.max(0, Math.min(wanted - due.size(), later.size()))),
         beside(fleet, lookups),
-        table(due, later, fleet.asOf()));
+        table(due, later, fleet.asOf()),
+        part(due.size() + later.size()));
+  }
+
+  private String part(int all) {
+    return all <= wanted ? "" : String.format(Locale.ENGLISH, "%d of %,d are shown.", wanted, all);
   }
 
   private Optional<AheadTable> table(List<Row> due, List<Row> later, LocalDate today) {
@@ -208,13 +225,15 @@ public final class AheadPresenter {
   private Map<LocalDate, List<Row>> duties(Fleet fleet, Lookups lookups, LocalDate soon) {
     Map<String, Row> rows = new LinkedHashMap<>();
     Map<String, LocalDate> days = new LinkedHashMap<>();
+    Set<Id<Coat>> inService =
+        fleet.coats().stream().map(f -> f.coat().id()).collect(Collectors.toSet());
     for (Duty duty :
         fleet.almanac().duties().stream().sorted(Comparator.comparing(Duty::dueOn)).toList()) {
       Coat coat = lookups.coat(duty.coat());
       Boat boat = lookups.boat(lookups.surface(coat.surface()).boat());
       boolean open =
           duty.doneOn().isEmpty() && coat.ending().isEmpty() && boat.status() == BoatStatus.ACTIVE;
-      boolean serving = fleet.coats().stream().anyMatch(f -> f.coat().id().equals(coat.id()));
+      boolean serving = inService.contains(coat.id());
       if (open && serving && !duty.dueOn().isAfter(soon) && here(lookups, boat.id())) {
         String key = boat.key() + duty.kind();
         days.putIfAbsent(key, duty.dueOn());

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param later the rest
  * @param beside lists at the side, each with its heading
  * @param table all rows as a table, while one wants them so
+ * @param part how many of how many rows are shown; empty when all are
  */
 public record AheadState(
     String heading,
@@ -28,7 +29,8 @@ public record AheadState(
     List<Row> due,
     List<Row> later,
     List<Aside> beside,
-    Optional<AheadTable> table) {
+    Optional<AheadTable> table,
+    String part) {
   public AheadState {
     harbours = List.copyOf(harbours);
     due = List.copyOf(due);
@@ -50,7 +52,8 @@ public record AheadState(
         List.of(),
         List.of(),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        "");
   }
 
   /**

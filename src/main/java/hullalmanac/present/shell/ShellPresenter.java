@@ -19,6 +19,7 @@ import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
+import hullalmanac.present.reckoner.ReckonerPresenter;
 import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
@@ -28,6 +29,7 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +49,8 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final ReckonerPresenter reckoner = new ReckonerPresenter(this);
+  private final TimedPresenter timed = new TimedPresenter(this);
   private final TableMemory tables = new TableMemory();
   private final SettingsPresenter settings;
   private final Trail trail = new Trail();
@@ -97,12 +101,20 @@ public final class ShellPresenter implements Desk {
     return shelf;
   }
 
+  public ReckonerPresenter reckoner() {
+    return reckoner;
+  }
+
   public SettingsPresenter settings() {
     return settings;
   }
 
   public BoatsPresenter boats() {
     return boats;
+  }
+
+  public TimedPresenter timed() {
+    return timed;
   }
 
   public FindPresenter find() {
@@ -181,7 +193,7 @@ public final class ShellPresenter implements Desk {
     }
   }
 
-  /** Reads the record again when another day has begun. */
+  /** Reads the record again when another day has begun; what goes with the clock is shown anew. */
   public void lookAtTheClock() {
     tasks.run(
         Lane.DATABASE,
@@ -189,9 +201,18 @@ public final class ShellPresenter implements Desk {
         day -> {
           if (fleet.isPresent() && !fleet.get().asOf().equals(day)) {
             load();
+          } else {
+            timed.tick();
+            reckoner.tick();
+            trail.now().sheet().ifPresent(Sheet::tick);
           }
         },
         this::failed);
+  }
+
+  @Override
+  public ZonedDateTime now() {
+    return edits.wallTime();
   }
 
   @Override
@@ -308,25 +329,50 @@ public final class ShellPresenter implements Desk {
   }
 
   private void reckon(Read read, long mine) {
-    Optional<Fleet> before = fleet;
+    if (fleet.isEmpty()) {
+      reckonFirst(read, mine);
+      return;
+    }
+    Fleet before = fleet.get();
     tasks.run(
         Lane.COMPUTING,
-        () ->
-            before
-                .map(f -> f.next(read.almanac(), read.today()))
-                .orElseGet(() -> Fleet.of(read.almanac(), read.today())),
+        () -> before.next(read.almanac(), read.today()),
         after -> {
           if (mine == newest) {
-            show(read, after);
-            List<Runnable> due = List.copyOf(afterwards);
-            afterwards.clear();
-            due.forEach(Runnable::run);
+            say(read, after);
+            ahead.show(after);
+            showBesidesAhead(after);
           }
         },
         this::failed);
   }
 
-  private void show(Read read, Fleet after) {
+  /** What is due is reckoned and shown before all else: that is what one waits for. */
+  private void reckonFirst(Read read, long mine) {
+    tasks.run(
+        Lane.COMPUTING,
+        () -> Fleet.dueOf(read.almanac(), read.today()),
+        due -> {
+          if (mine == newest) {
+            say(read, due);
+            ahead.show(due);
+            publish();
+            tasks.run(
+                Lane.COMPUTING,
+                due::withLives,
+                whole -> {
+                  if (mine == newest) {
+                    fleet = Optional.of(whole);
+                    showBesidesAhead(whole);
+                  }
+                },
+                this::failed);
+          }
+        },
+        this::failed);
+  }
+
+  private void say(Read read, Fleet after) {
     boolean sample = read.almanac().business().asOf().isPresent();
     status =
         sample
@@ -335,15 +381,23 @@ public final class ShellPresenter implements Desk {
     trouble = Optional.empty();
     standing = read.standing();
     fleet = Optional.of(after);
-    ahead.show(after);
+  }
+
+  /** Shows a fleet in all other places; then comes what was to follow. */
+  private void showBesidesAhead(Fleet after) {
+    timed.show(after);
     boats.show(after);
     people.show(after);
     shelf.show(after);
+    reckoner.show(after);
     settings.show(after);
     find.show(after);
     owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
+    List<Runnable> due = List.copyOf(afterwards);
+    afterwards.clear();
+    due.forEach(Runnable::run);
   }
 
   private void failed(RuntimeException e) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** Three ways to begin; and where a record was not found, ways to find it. */
+/** Ways to begin; and where a record was not found, ways to find it. */
 public final class StartPresenter {
   private final Beginning beginning;
   private final Found found;
@@ -18,8 +18,8 @@ public final class StartPresenter {
     /** Opens a scratch copy of the sample. */
     void lookAround();
 
-    /** Makes an empty record and opens it; with the page on which a list comes in, if wanted. */
-    void startEmpty(boolean withList);
+    /** Makes an empty record and opens it. */
+    void startEmpty();
 
     /** Looks again for the record where it was. */
     void lookAgain();
@@ -117,12 +117,6 @@ public final class StartPresenter {
     if (!found.there()) {
       ways.add(
           new StartState.Way(
-              "list",
-              "Bring a list in",
-              "Your own list of boats and owners, from a spreadsheet or a file. You see what"
-                  + " comes in before it does."));
-      ways.add(
-          new StartState.Way(
               "empty",
               "Start empty",
               "Write the first boat down as her owner calls. Five fields do."));
@@ -146,8 +140,7 @@ public final class StartPresenter {
     switch (way) {
       case "again" -> beginning.lookAgain();
       case "sample" -> beginning.lookAround();
-      case "list" -> beginning.startEmpty(true);
-      case "empty" -> beginning.startEmpty(false);
+      case "empty" -> beginning.startEmpty();
       case "restore" -> beginning.putBack(found.copy().orElseThrow());
       case "other" -> beginning.open(chosen.get());
       default -> throw new IllegalArgumentException("there is no way " + way);

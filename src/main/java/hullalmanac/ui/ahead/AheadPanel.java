@@ -32,9 +32,12 @@ public final class AheadPanel extends JPanel {
   private final JComboBox<String> harbour = new JComboBox<>();
   private final JButton asTable = new JButton();
   private final JPanel rows =
-      new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow]", ""));
-  private final JPanel beside = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow]", ""));
+      new JPanel(
+          new MigLayout("insets 0, fillx, wrap 1, hidemode 3, novisualpadding", "[grow]", ""));
+  private final JPanel beside =
+      new JPanel(new MigLayout("insets 0, fillx, wrap 1, novisualpadding", "[grow]", ""));
   private final JButton catchUp = new JButton("Evening catch-up");
+  private final JButton more = new JButton("Show more");
   private final ScrollColumn page =
       new ScrollColumn(
           new MigLayout("insets 20 24 24 24, fillx, gap 32 0", "[grow]32[190:200:220]", "[][top]"));
@@ -59,9 +62,13 @@ public final class AheadPanel extends JPanel {
     catchUp.setName("catch up");
     catchUp.setToolTipText("Ctrl+Shift+E");
     catchUp.addActionListener(e -> presenter.catchUp());
+    more.setName("show more");
+    more.addActionListener(e -> presenter.showMore());
     rows.setOpaque(false);
     beside.setOpaque(false);
-    JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 16 4", "[grow][][]", "[][]"));
+    JPanel head =
+        new JPanel(
+            new MigLayout("insets 0, fillx, gap 16 4, novisualpadding", "[grow][][]", "[][]"));
     head.setOpaque(false);
     head.add(heading, "growx");
     head.add(asTable, "hmin 32");
@@ -132,6 +139,10 @@ public final class AheadPanel extends JPanel {
           "gapbottom 20");
     }
     addRows("Later", state.later(), state);
+    if (!state.part().isEmpty()) {
+      rows.add(Labels.quiet(state.part()), "split 2, gaptop 12");
+      rows.add(more, "hmin 32");
+    }
   }
 
   private void addTable(AheadTable table) {

@@ -76,14 +76,15 @@ final class BoatPagePanel {
   }
 
   private JPanel acts() {
-    JPanel acts = new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3", "", ""));
+    JPanel acts =
+        new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3, novisualpadding", "", ""));
     acts.setOpaque(false);
     acts.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
     acts.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
     acts.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
     acts.add(button("Show the owner", "F11", presenter::showOwner), HIGH + ", wrap");
     if (washing) {
-      JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8", "", "[center]"));
+      JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8, novisualpadding", "", "[center]"));
       look.setOpaque(false);
       look.add(Labels.plain("Washed today. What did water do?"));
       look.add(button("Nobody looked", "", () -> presenter.washed(Optional.empty())), HIGH);

@@ -31,6 +31,7 @@ final class FieldView extends JPanel {
   private final JTextArea said = Labels.wrapped("", true);
   private String taken = "";
   private boolean showing;
+  private boolean away;
 
   /** A field of a form, under its label. */
   static FieldView labelled(String block, SheetState.Field field, Sheet sheet) {
@@ -100,17 +101,24 @@ final class FieldView extends JPanel {
   }
 
   private void text(JTextComponent component) {
+    Act.when(component, "ctrl C", () -> component.getSelectedText() != null, component::copy);
+    component.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
     Typing.in(component, this::typed);
     component.addFocusListener(
         new FocusAdapter() {
           @Override
           public void focusLost(FocusEvent e) {
+            away = e.isTemporary();
             take();
           }
 
           @Override
           public void focusGained(FocusEvent e) {
-            component.selectAll();
+            // What was begun is written on when the window was left for a moment.
+            if (!away && text().equals(taken) && e.getCause() != FocusEvent.Cause.ACTIVATION) {
+              component.selectAll();
+            }
+            away = false;
           }
         });
   }

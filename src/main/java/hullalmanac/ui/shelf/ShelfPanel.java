@@ -76,7 +76,8 @@ public final class ShelfPanel extends JPanel {
 
   private JPanel right() {
     JPanel right = new JPanel(new BorderLayout());
-    JPanel head = new JPanel(new MigLayout("insets 16 24 0 24, fillx", "[grow][]8[]", ""));
+    JPanel head =
+        new JPanel(new MigLayout("insets 16 24 2 24, fillx, novisualpadding", "[grow][]8[]", ""));
     head.add(button("Change", presenter::change), "split 3, hmin 32");
     head.add(button("New product", presenter::add), "hmin 32");
     head.add(button("Said and seen", presenter::audit), "hmin 32");

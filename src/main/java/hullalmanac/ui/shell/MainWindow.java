@@ -31,7 +31,7 @@ public final class MainWindow {
   private WindowLook left;
 
   /**
-   * Builds the window; {@link Theme#start} comes first.
+   * Builds the window and has the record read meanwhile; {@link Theme#start} comes first.
    *
    * @param look how it was left the last time
    * @param closed called with how it is left, when it has been closed
@@ -39,6 +39,7 @@ public final class MainWindow {
   public MainWindow(
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
+    presenter.load();
     presenter.settings().seenBy(new ThemeLooks());
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
     look.ifPresent(l -> presenter.tables().begin(l.tables()));
@@ -74,11 +75,10 @@ public final class MainWindow {
     clock.start();
   }
 
-  /** Shows the window and has the record read. */
+  /** Shows the window. */
   public void open() {
     frame.setVisible(true);
     content.takeFocus();
-    presenter.load();
   }
 
   /** Closes it as if its cross had been pressed. */

@@ -28,11 +28,11 @@ public final class Theme {
   private static final List<Color> HUES_LIGHT =
       List.of(
           new Color(0x0072B2),
-          new Color(0x00805E),
-          new Color(0xB85000),
+          new Color(0x00785A),
+          new Color(0xB04C00),
           new Color(0xA8487F),
           new Color(0x8A6100),
-          new Color(0x2A7FAF));
+          new Color(0x2273A3));
 
   private static final List<Color> HUES_DARK =
       List.of(

@@ -50,7 +50,7 @@ public final class ItemList<T> extends JList<T> {
   public void show(List<T> now, Predicate<T> isChosen) {
     updating = true;
     items.clear();
-    now.forEach(items::addElement);
+    items.addAll(now);
     for (int i = 0; i < items.size(); i++) {
       if (isChosen.test(items.get(i))) {
         setSelectedIndex(i);

@@ -2,6 +2,9 @@ package hullalmanac.ui.widget;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -27,6 +30,29 @@ public class TextTable extends JTable {
     setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
     headerAtLeft();
     fit();
+    addFocusListener(
+        new FocusListener() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            repaint();
+          }
+
+          @Override
+          public void focusLost(FocusEvent e) {
+            repaint();
+          }
+        });
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    for (int row : getSelectedRows()) {
+      Marks.chosen(g, getCellRect(row, 0, true));
+    }
+    if (isFocusOwner()) {
+      Marks.cursor(g, getVisibleRect());
+    }
   }
 
   private static final class Texts extends DefaultTableModel {

@@ -87,15 +87,12 @@ class FewestPassesTest {
     assertThat(unseen.get(0).stages()).containsExactly(Stage.FINISHING);
     TestSpot poor =
         new TestSpot(Stage.FINISHING, 1, Slipway.read(78, 78.5, 77.5), Slipway.read(78.5, 79, 78));
-    List<Plan> seen =
-        found(passes(spot(poor)).plans(TO_79));
+    List<Plan> seen = found(passes(spot(poor)).plans(TO_79));
     assertThat(seen.stream().map(Plan::stages)).doesNotContain(List.of(Stage.FINISHING));
     assertThat(seen.stream().flatMap(p -> p.needs().stream()))
         .filteredOn(n -> n.stage() == Stage.ONE_STEP)
         .allMatch(n -> n.gloss().equals(Origin.STARTER));
-    Judged alone =
-        passes(spot(poor))
-            .judge(TO_79, List.of(Stage.FINISHING));
+    Judged alone = passes(spot(poor)).judge(TO_79, List.of(Stage.FINISHING));
     assertThat(((Judged.Fits) alone).reaches()).isFalse();
     assertThat(((Judged.Fits) alone).plan().needs().get(0).gloss().words())
         .isEqualTo("starter value and the test spot");
@@ -266,11 +263,7 @@ class FewestPassesTest {
     Product polish = slip.product(ProductKind.POLISH);
     slip.product(ProductKind.COMPOUND);
     Bottle first = slip.bottle(polish, 500, 200);
-    Plan.Need need =
-        found(passes().plans(TO_79))
-            .get(0)
-            .needs()
-            .get(0);
+    Plan.Need need = found(passes().plans(TO_79)).get(0).needs().get(0);
     assertThat(need.millilitres().middle()).isCloseTo(8 * 24.2, within(1e-6));
     assertThat(supplies()).containsExactly(new Supply(polish, Optional.of(200)));
     assertThat(supplies().get(0).enoughFor(need)).contains(false);

@@ -180,6 +180,8 @@ final class Slipway {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             ""));
   }
 

@@ -20,8 +20,8 @@ class StartPresenterTest {
     }
 
     @Override
-    public void startEmpty(boolean withList) {
-      gone.add(withList ? "list" : "empty");
+    public void startEmpty() {
+      gone.add("empty");
     }
 
     @Override
@@ -56,9 +56,9 @@ class StartPresenterTest {
   }
 
   @Test
-  void theFirstStartOffersThreeWaysAndARecordOnHand() {
+  void theFirstStartOffersTheSampleAnEmptyRecordAndOneOnHand() {
     StartPresenter presenter = start(false, false, Optional.empty());
-    assertThat(ways()).containsExactly("sample", "list", "empty", "other");
+    assertThat(ways()).containsExactly("sample", "empty", "other");
     presenter.go("empty", Optional.empty());
     assertThat(gone).containsExactly("window gone", "empty");
   }

@@ -10,12 +10,15 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.service.SampleService;
+import hullalmanac.ui.owner.OwnerWindow;
 import hullalmanac.ui.shell.MainWindow;
 import hullalmanac.ui.task.SwingTaskRunner;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
+import java.awt.Frame;
+import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Robot;
 import java.awt.event.InputEvent;
@@ -29,6 +32,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -43,7 +47,10 @@ import javax.swing.text.JTextComponent;
 
 /** The real window on a record of its own, used by real keys and clicks, which are counted. */
 final class OpenWindow {
-  private static final int PATIENCE_MS = 30_000;
+  private static final int PATIENCE_MS = 120_000;
+
+  /** What is asked leads to an answer, which may ask again. */
+  private static final int ROUNDS = 5;
 
   private final RecordService record;
   private final SwingTaskRunner tasks = new SwingTaskRunner();
@@ -66,7 +73,8 @@ final class OpenWindow {
           window.open();
           return null;
         });
-    await(() -> all(window.frame(), true).contains("boats are due within ten weeks"));
+    await(
+        () -> onEventThread(() -> all(window.frame(), true)).contains("are due within ten weeks"));
     // The visits of care plans, which are planned after the first look, can be taken back.
     await(() -> onEventThread(() -> showing("Undo")));
   }
@@ -79,8 +87,13 @@ final class OpenWindow {
 
   /** Opens the window on a fresh copy of the sample in a folder. */
   static OpenWindow onSample(Path home) throws Exception {
+    return onSample(home, Clock.systemUTC());
+  }
+
+  /** The same under a clock of one's own. */
+  static OpenWindow onSample(Path home, Clock clock) throws Exception {
     SampleService.write(home.resolve("sample"));
-    return again(home);
+    return again(home, clock);
   }
 
   /** Opens the window on the record that is in the folder already. */
@@ -88,17 +101,31 @@ final class OpenWindow {
     return again(home, Optional.empty());
   }
 
+  /** The same under a clock of one's own. */
+  static OpenWindow again(Path home, Clock clock) throws Exception {
+    return open(home.resolve("sample"), clock, OpenWindow::refuseEventThread, Optional.empty());
+  }
+
   /** The same, with the window as it was left. */
   static OpenWindow again(Path home, Optional<WindowLook> look) throws Exception {
+    return on(home.resolve("sample"), OpenWindow::refuseEventThread, look);
+  }
+
+  /**
+   * Opens the window on a record.
+   *
+   * @param guard called before each use of the record's file
+   */
+  static OpenWindow on(Path record, Runnable guard, Optional<WindowLook> look) throws Exception {
+    return open(record, Clock.systemUTC(), guard, look);
+  }
+
+  private static OpenWindow open(
+      Path record, Clock clock, Runnable guard, Optional<WindowLook> look) throws Exception {
     return new OpenWindow(
         RecordService.open(
-            home.resolve("sample"),
-            new RecordService.Surroundings(
-                Clock.systemUTC(),
-                new Random()::nextLong,
-                "desk",
-                1,
-                OpenWindow::refuseEventThread)),
+            record,
+            new RecordService.Surroundings(clock, new Random()::nextLong, "desk", 1, guard)),
         look);
   }
 
@@ -108,11 +135,16 @@ final class OpenWindow {
 
   /** Presses Tab and waits a little for the cursor to go on. */
   void tab() throws Exception {
-    Component before = onEventThread(frame()::getFocusOwner);
+    Component before = onEventThread(OpenWindow::focusOwner);
     press(KeyEvent.VK_TAB);
-    for (int i = 0; i < 20 && onEventThread(frame()::getFocusOwner) == before; i++) {
+    for (int i = 0; i < 20 && onEventThread(OpenWindow::focusOwner) == before; i++) {
       Thread.sleep(20);
     }
+  }
+
+  /** What has the cursor, in whichever window. */
+  static Component focusOwner() {
+    return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
   }
 
   ShellPresenter presenter() {
@@ -206,6 +238,16 @@ final class OpenWindow {
         });
   }
 
+  /** The windows that show a boat to her owner. */
+  static List<JFrame> owners() throws Exception {
+    return onEventThread(
+        () ->
+            Arrays.stream(Frame.getFrames())
+                .filter(f -> f.isShowing() && OwnerWindow.NAME.equals(f.getName()))
+                .map(JFrame.class::cast)
+                .toList());
+  }
+
   /** All that Ahead says, also while it is not seen. */
   String rowsAhead() throws Exception {
     return onEventThread(() -> all((Container) named(window.frame(), "place AHEAD"), false));
@@ -271,6 +313,20 @@ final class OpenWindow {
     robot.mouseMove(at.x, at.y);
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+  }
+
+  /** Waits until both lanes and the event thread have done what was asked of them so far. */
+  void settle() throws Exception {
+    for (int i = 0; i < ROUNDS; i++) {
+      for (TaskRunner.Lane lane : TaskRunner.Lane.values()) {
+        CountDownLatch answered = new CountDownLatch(1);
+        tasks.run(lane, () -> true, done -> answered.countDown(), failed -> {});
+        if (!answered.await(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+          throw new AssertionError("the lane " + lane + " did not come to rest");
+        }
+      }
+      robot.waitForIdle();
+    }
   }
 
   /** Does something on the event thread. */
