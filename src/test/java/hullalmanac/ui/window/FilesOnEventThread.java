@@ -29,8 +29,16 @@ final class FilesOnEventThread implements AutoCloseable {
                   .flatMap(
                       name -> Stream.of(System.getProperty(name, "").split(File.pathSeparator)))
                   .filter(part -> !part.isEmpty())
-                  .map(part -> Path.of(part).toAbsolutePath().toString()))
+                  .flatMap(FilesOnEventThread::withLibraries))
           .toList();
+
+  /** A part of the class path, and where a packed program names its libraries. */
+  private static Stream<String> withLibraries(String part) {
+    Path path = Path.of(part).toAbsolutePath();
+    return part.endsWith(".jar")
+        ? Stream.of(path.toString(), path.resolveSibling("lib").toString())
+        : Stream.of(path.toString());
+  }
 
   private final Recording recording = new Recording();
   private final CallsOnEventThread calls = new CallsOnEventThread();
