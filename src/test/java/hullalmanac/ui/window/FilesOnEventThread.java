@@ -53,7 +53,15 @@ final class FilesOnEventThread implements AutoCloseable {
   private record Touch(String how, List<String> files, List<String> callers) {
     boolean counts() {
       boolean own = !files.isEmpty() && files.stream().allMatch(FilesOnEventThread::isOwn);
-      return !own && callers.stream().noneMatch(FilesOnEventThread::isJavas);
+      return !own && !ofPacked() && callers.stream().noneMatch(FilesOnEventThread::isJavas);
+    }
+
+    /**
+     * A read of a packed file whose name the virtual machine does not know; its opening is seen.
+     */
+    private boolean ofPacked() {
+      return files.equals(List.of("null"))
+          && callers.stream().anyMatch(c -> c.startsWith("java.util.zip.ZipFile"));
     }
 
     String words() {
