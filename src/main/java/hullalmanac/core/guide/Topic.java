@@ -15,6 +15,7 @@ public enum Topic {
   PEOPLE("guide/README.md#people"),
   SHELF("guide/README.md#shelf"),
   SAID_AND_SEEN("guide/README.md#said-and-seen"),
+  RECKONER("guide/README.md#reckoner"),
   FIND("guide/README.md#find"),
   SETTINGS("guide/README.md#settings"),
   LOOKS("guide/README.md#how-it-looks"),

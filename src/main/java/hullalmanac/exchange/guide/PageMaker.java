@@ -11,6 +11,7 @@ import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
+import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.StrongEmphasis;
@@ -67,7 +68,9 @@ final class PageMaker {
     if (node instanceof Heading) {
       return Words.of(node);
     }
-    return node instanceof Paragraph && node.getFirstChild() instanceof StrongEmphasis lead
+    return node instanceof Paragraph
+            && !(node.getParent() instanceof ListItem)
+            && node.getFirstChild() instanceof StrongEmphasis lead
         ? leadWords(lead)
         : "";
   }

@@ -10,6 +10,7 @@ public final class KeyList {
   private static final String SHEET = "On a sheet";
   private static final String WRITE = "In a table one writes in";
   private static final String READ = "In a table that is only read";
+  private static final String RECKON = "In the Reckoner";
   private static final String LIST = "In a list";
   private static final String FINDING = "While finding";
   private static final String HELP = "In help";
@@ -33,6 +34,8 @@ public final class KeyList {
               "ctrl C",
               "ctrl shift C"),
           new Key(WRITE, "Ctrl+V", "paste cells, also from a spreadsheet", "ctrl V"),
+          new Key(
+              WRITE, "Ctrl+M", "in the steps of a visit: start to time a step, stop it", "ctrl M"),
           new Key(WRITE, "Delete", "clear the cells chosen", "DELETE"),
           new Key(WRITE, "Ctrl+Delete", "take the row out", "ctrl DELETE"),
           new Key(READ, "Enter", "open the row", "ENTER"),
@@ -52,6 +55,8 @@ public final class KeyList {
               "what can be done there, in every table and list",
               "shift F10",
               "CONTEXT_MENU"),
+          new Key(RECKON, "Ctrl+C, Ctrl+Enter", "copy what came out", "ctrl C", "ctrl ENTER"),
+          new Key(RECKON, "Enter, Esc", "next field, back to the list", "ENTER", "ESCAPE"),
           new Key(LIST, "Enter", "go on to the page of what is chosen", "ENTER"),
           new Key(
               LIST, "Ctrl+C, Ctrl+Shift+C", "copy what is chosen, all", "ctrl C", "ctrl shift C"),

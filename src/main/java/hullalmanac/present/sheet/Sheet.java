@@ -61,6 +61,12 @@ public interface Sheet {
     return Topic.WRITING_DOWN;
   }
 
+  /** Does what the text of a cell says that is to be pressed. */
+  default void press(At at) {}
+
+  /** Shows again what goes with the clock. */
+  default void tick() {}
+
   /** Does what a button says. */
   default void press(String button) {}
 }

@@ -30,7 +30,7 @@ final class Keys {
 
   private Runnable act(WindowKey key) {
     return switch (key) {
-      case AHEAD, BOATS, PEOPLE, SHELF, SETTINGS -> {
+      case AHEAD, BOATS, PEOPLE, SHELF, RECKONER, SETTINGS -> {
         Place place = Place.valueOf(key.name());
         yield () -> presenter.go(place);
       }
@@ -42,6 +42,7 @@ final class Keys {
       case UNDO -> presenter::undo;
       case REDO -> presenter::redo;
       case CATCH_UP -> presenter::openCatchUp;
+      case TIMED -> presenter.timed()::open;
       case BIN -> presenter::openBin;
       case AGAIN -> presenter::load;
       case DARK -> toggleDark;

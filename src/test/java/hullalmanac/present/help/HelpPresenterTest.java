@@ -15,14 +15,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Help over what one does, on the sample. */
 class HelpPresenterTest {
-  private final ShellPresenter shell =
-      new ShellPresenter(OpenSample.service(), OpenSample.edits(), new InlineTaskRunner());
-  private final HelpPresenter help = shell.help();
+  private static ShellPresenter shell;
+  private HelpPresenter help;
   private final AtomicReference<HelpState> now = new AtomicReference<>();
 
   /** A program with one crash report, which notes what it was asked to show. */
@@ -46,9 +46,24 @@ class HelpPresenterTest {
     }
   }
 
-  @BeforeEach
-  void load() {
+  @BeforeAll
+  static void load() {
+    shell = new ShellPresenter(OpenSample.service(), OpenSample.edits(), new InlineTaskRunner());
     shell.load();
+  }
+
+  @BeforeEach
+  void begin() {
+    shell.owner().leave();
+    shell.find().leave();
+    shell.go(Place.AHEAD);
+    help = shell.help();
+    help.onChange(now::set);
+  }
+
+  /** Help that has not been open yet, over nothing. */
+  private void fresh() {
+    help = new HelpPresenter(new InlineTaskRunner());
     help.onChange(now::set);
   }
 
@@ -125,6 +140,7 @@ class HelpPresenterTest {
 
   @Test
   void followsLinksAndGoesBackAndForward() {
+    fresh();
     help.open(Topic.START);
     help.follow("guide/record.md");
     help.follow("guide/record.md#what-is-promised");
@@ -141,6 +157,7 @@ class HelpPresenterTest {
 
   @Test
   void opensNoAddressOutsideButSaysIt() {
+    fresh();
     help.open(Topic.START);
     help.follow("https://example.org/");
     assertThat(now.get().said()).contains("https://example.org/").contains("opens no connection");
@@ -149,6 +166,7 @@ class HelpPresenterTest {
 
   @Test
   void listsThePagesThatHaveTheWordsAndMarksThem() {
+    fresh();
     help.open(Topic.START);
     int all = now.get().list().size();
     assertThat(now.get().found()).isEqualTo(all + " pages");
@@ -162,6 +180,7 @@ class HelpPresenterTest {
 
   @Test
   void namesTheProgramAndCopiesAReport() {
+    fresh();
     Noting program = new Noting();
     help.of(program);
     help.open(Topic.ABOUT);

@@ -24,6 +24,8 @@ import javax.swing.JEditorPane;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,6 +34,21 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HelpPaintTest {
   /** Where the pictures go, to be looked at. */
   private static final Path PICTURES = Path.of("target/help-pictures");
+
+  private static ShellPresenter presenter;
+
+  @BeforeAll
+  static void load() {
+    presenter =
+        new ShellPresenter(OpenSample.service(), OpenSample.edits(), new InlineTaskRunner());
+    presenter.load();
+  }
+
+  @AfterEach
+  void leave() {
+    presenter.help().onChange(state -> {});
+    presenter.help().leave();
+  }
 
   @AfterAll
   static void usual() throws Exception {
@@ -74,23 +91,13 @@ class HelpPaintTest {
     SwingUtilities.invokeAndWait(
         () -> {
           Theme.start(new Look(tint, zoom, false, true));
-          ShellPresenter presenter =
-              new ShellPresenter(OpenSample.service(), OpenSample.edits(), new InlineTaskRunner());
-          presenter.load();
           ShellPanel panel = new ShellPanel(presenter, () -> {});
           presenter.help().open(topic);
+          presenter.help().find(find);
           if (!find.isEmpty()) {
-            presenter.help().find(find);
-            AtomicReference<HelpState> state = new AtomicReference<>();
-            presenter.help().onChange(state::set);
-            HelpState.Item first = state.get().list().get(0);
-            ShellPanel again = new ShellPanel(presenter, () -> {});
-            presenter.help().choose(first);
-            painted.set(new Painted(again, 1280, 800));
-            panel = again;
-          } else {
-            painted.set(new Painted(panel, 1280, 800));
+            presenter.help().choose(new HelpState.Item("guide/README.md#boats", "", ""));
           }
+          painted.set(new Painted(panel, 1280, 800));
           JEditorPane page = in((Container) named(panel, "help"), JEditorPane.class);
           widths.set(new int[] {page.getWidth(), page.getMinimumSize().width});
         });
@@ -123,8 +130,6 @@ class HelpPaintTest {
     SwingUtilities.invokeAndWait(
         () -> {
           Theme.start(false, 1f);
-          ShellPresenter presenter =
-              new ShellPresenter(OpenSample.service(), OpenSample.edits(), new InlineTaskRunner());
           ShellPanel panel = new ShellPanel(presenter, () -> {});
           presenter.help().open(Topic.START);
           presenter.help().choose(new HelpState.Item(id, "", ""));

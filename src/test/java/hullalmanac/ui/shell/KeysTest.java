@@ -2,6 +2,8 @@ package hullalmanac.ui.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.core.record.Almanac;
+import hullalmanac.fixture.Bench;
 import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
@@ -32,9 +34,11 @@ import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The page of all keys is what the program binds, no more and no less. */
 class KeysTest {
+  @TempDir Path home;
   private final Set<String> bound = new TreeSet<>();
 
   private static Set<String> listed() {
@@ -90,21 +94,34 @@ class KeysTest {
     }
     presenter.ahead().asTable(true);
     look(panel);
-    for (Sheet sheet : EverySheet.of(presenter, OpenSample.fleet().almanac())) {
+    Almanac almanac = OpenSample.fleet().almanac();
+    for (Sheet sheet : EverySheet.of(presenter, almanac)) {
       presenter.open(sheet);
       look(panel);
     }
+    lookAtAVisitBegun();
     look(new FindPanel(presenter.find(), () -> {}));
     OwnerPanel owner = new OwnerPanel(presenter.owner()::picture, () -> {});
     presenter.owner().onChange(state -> state.ifPresent(owner::show));
-    OpenSample.fleet().almanac().photos().stream()
+    almanac.photos().stream()
         .map(p -> p.boat())
         .distinct()
+        .limit(3)
         .forEach(
             boat -> {
               presenter.showOwner(boat);
               look(owner);
             });
+  }
+
+  /** Only the steps of a visit that is not finished can be timed. */
+  private void lookAtAVisitBegun() {
+    try (Bench bench = Bench.open(home)) {
+      ShellPanel panel = new ShellPanel(bench.presenter(), () -> {});
+      bench.presenter().openBoat(bench.boat("Siskin").id());
+      bench.presenter().boats().beginVisit();
+      look(panel);
+    }
   }
 
   @Test
