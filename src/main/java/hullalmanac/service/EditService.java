@@ -99,6 +99,11 @@ public final class EditService {
     return new PhotoService(record);
   }
 
+  /** What writes mail drafts. */
+  public MailService mail() {
+    return new MailService(record.clock());
+  }
+
   /** The zone of the clock on the wall. */
   public ZoneId zone() {
     return record.zone();
