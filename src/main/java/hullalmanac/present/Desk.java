@@ -8,8 +8,10 @@ import hullalmanac.core.record.IdSource;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
+import java.time.ZonedDateTime;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What one writes at: changes the record, and goes from sheet to sheet. */
 public interface Desk {
@@ -38,6 +40,9 @@ public interface Desk {
     change(what, almanac -> Change.checked(almanac, edit.apply(almanac)), done);
   }
 
+  /** Reckons something that may take long and touches no file. */
+  <T> void reckon(Supplier<T> work, Consumer<T> answer);
+
   /** Asks the change log, which touches the file. */
   <T> void ask(Function<EditService, T> question, Consumer<T> answer);
 
@@ -49,6 +54,9 @@ public interface Desk {
    * what the service says.
    */
   <T> void act(Function<EditService, T> act, Consumer<T> answer);
+
+  /** The time by the clock on the wall. */
+  ZonedDateTime now();
 
   /** New ids. */
   IdSource ids();

@@ -11,6 +11,7 @@ import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.store.Copies;
 import hullalmanac.store.Database;
+import hullalmanac.store.Moving;
 import hullalmanac.store.RecordLock;
 import hullalmanac.store.Standing;
 import java.nio.file.Path;
@@ -20,6 +21,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -169,6 +171,11 @@ public final class RecordService implements AutoCloseable {
     return surroundings.clock().getZone();
   }
 
+  /** The time by the clock on the wall; touches no file. */
+  public ZonedDateTime wallTime() {
+    return ZonedDateTime.now(surroundings.clock());
+  }
+
   /** New ids. */
   public IdSource ids() {
     return new IdSource(surroundings.random());
@@ -238,6 +245,14 @@ public final class RecordService implements AutoCloseable {
   /** The copies of a record, newest first. */
   public static List<Path> copies(Path folder) {
     return new Copies(folder).all();
+  }
+
+  /**
+   * Copies a record that nobody has open to a new or empty folder, whole or not at all; the old one
+   * is left as it is.
+   */
+  public static void move(Path from, Path to) {
+    Moving.copy(from, to);
   }
 
   /**

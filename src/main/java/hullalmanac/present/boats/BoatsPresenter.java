@@ -2,6 +2,7 @@ package hullalmanac.present.boats;
 
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Reason;
+import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
@@ -14,6 +15,8 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.BoatTimeline;
 import hullalmanac.core.report.DateSteps;
+import hullalmanac.core.work.Change;
+import hullalmanac.core.work.Stopwatch;
 import hullalmanac.core.work.VisitCopy;
 import hullalmanac.core.work.Washed;
 import hullalmanac.present.Desk;
@@ -24,6 +27,7 @@ import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -137,15 +141,19 @@ public final class BoatsPresenter {
    */
   public void washed(Optional<WaterBehaviour> look) {
     washing = false;
+    Instant now = desk.now().toInstant();
     state
         .chosen()
         .ifPresent(
             boat ->
-                desk.edit(
-                    name(boat) + " washed",
-                    almanac ->
-                        Washed.edit(almanac, desk.ids(), boat, fleet.orElseThrow().asOf(), look)));
+                desk.change(name(boat) + " washed", almanac -> washed(almanac, boat, look, now)));
     publish(state.find(), state.list(), state.chosen());
+  }
+
+  private Change washed(
+      Almanac almanac, Id<Boat> boat, Optional<WaterBehaviour> look, Instant now) {
+    Edit edit = Washed.edit(almanac, desk.ids(), boat, fleet.orElseThrow().asOf(), look);
+    return Stopwatch.ending(almanac, Change.checked(almanac, edit), now);
   }
 
   /** Shows the boat chosen to her owner. */
@@ -218,6 +226,7 @@ public final class BoatsPresenter {
     Boat boat = l.boat(id);
     Optional<CoatForecast> leading = f.leading(id);
     ForecastWords words = new ForecastWords(f.asOf());
+    BoatTimeline timeline = BoatTimeline.of(f.almanac(), boat, f.coats(), f.asOf());
     return new BoatPage(
         boat.name(),
         facts(boat, l),
@@ -227,11 +236,14 @@ public final class BoatsPresenter {
         leading
             .map(words::sentence)
             .orElse("What is laid on this boat next will be followed from here."),
-        BoatTimeline.of(f.almanac(), boat, f.coats(), f.asOf()),
+        timeline,
         leading.map(x -> reasons(x)).orElse(List.of()),
         leading.flatMap(x -> steps(x, f.asOf())),
         leading.map(BoatsPresenter::unused).orElse(List.of()),
-        new BoatTables(f, l, boat).all());
+        Stream.concat(
+                new BoatTables(f, l, boat).all().stream(),
+                new TimelineTables(timeline).all().stream())
+            .toList());
   }
 
   private String facts(Boat boat, Lookups l) {

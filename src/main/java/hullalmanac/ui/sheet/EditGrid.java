@@ -5,26 +5,34 @@ import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.ContextMenu;
+import hullalmanac.ui.widget.Marks;
 import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Toolkit;
-import java.awt.datatransfer.StringSelection;
+import java.awt.Graphics;
+import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.DefaultCellEditor;
+import javax.swing.JPopupMenu;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableColumn;
 
 /**
  * A table one writes in by keys alone: typing begins to write, Enter takes the text and goes down,
- * arrows go where they point, Tab leaves the table.
+ * arrows go where they point and with Shift choose several cells, Tab leaves the table.
  */
 final class EditGrid extends JTable {
   private static final long serialVersionUID = 1L;
@@ -32,9 +40,13 @@ final class EditGrid extends JTable {
 
   private final transient Sheet sheet;
   private final transient Telling telling;
-  private final Cells cells;
+  private final GridCells cells;
+  private final transient GridCopies copies = new GridCopies(this);
 
-  /** Tells which cell is chosen or written in, and what stands in it. */
+  /**
+   * Tells which cell is chosen or written in, and what stands in it; without row and field for one
+   * that is only read.
+   */
   interface Telling {
     void say(String row, String field, String text);
   }
@@ -43,12 +55,12 @@ final class EditGrid extends JTable {
     super();
     this.sheet = sheet;
     this.telling = telling;
-    this.cells = new Cells(state);
+    this.cells = new GridCells(state, sheet);
     setModel(cells);
     setName(state.id());
     getAccessibleContext()
         .setAccessibleName(state.heading().isEmpty() ? state.id() : state.heading());
-    setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    setSelectionMode(ListSelectionModel.SINGLE_INTERVAL_SELECTION);
     setCellSelectionEnabled(true);
     setSurrendersFocusOnKeystroke(true);
     putClientProperty("terminateEditOnFocusLost", true);
@@ -57,6 +69,7 @@ final class EditGrid extends JTable {
     headerAtLeft();
     setDefaultEditor(Object.class, new Editor());
     keys();
+    presses(state);
     getSelectionModel().addListSelectionListener(e -> tell());
     getColumnModel().getSelectionModel().addListSelectionListener(e -> tell());
     addFocusListener(
@@ -64,72 +77,11 @@ final class EditGrid extends JTable {
           @Override
           public void focusGained(FocusEvent e) {
             if (!onCell() && getRowCount() > 0) {
-              changeSelection(0, 0, false, false);
+              changeSelection(0, firstWritten(), false, false);
             }
           }
         });
     fit();
-  }
-
-  /** The grid as a table. */
-  private final class Cells extends AbstractTableModel {
-    private static final long serialVersionUID = 1L;
-    private transient SheetState.Grid state;
-
-    Cells(SheetState.Grid state) {
-      this.state = state;
-    }
-
-    @Override
-    public int getRowCount() {
-      return state.rows().size();
-    }
-
-    @Override
-    public int getColumnCount() {
-      return state.columns().size();
-    }
-
-    @Override
-    public String getColumnName(int column) {
-      return state.columns().get(column).label();
-    }
-
-    @Override
-    public Object getValueAt(int row, int column) {
-      return state.rows().get(row).cells().get(column);
-    }
-
-    @Override
-    public boolean isCellEditable(int row, int column) {
-      return true;
-    }
-
-    @Override
-    public void setValueAt(Object value, int row, int column) {
-      String text = value.toString();
-      if (!text.equals(getValueAt(row, column))) {
-        sheet.enter(at(row, column), text);
-      }
-    }
-
-    At at(int row, int column) {
-      return new At(state.id(), state.rows().get(row).id(), state.columns().get(column).id());
-    }
-
-    void show(SheetState.Grid now) {
-      boolean sameRows = ids(now).equals(ids(state));
-      state = now;
-      if (sameRows) {
-        fireTableRowsUpdated(0, Math.max(0, getRowCount() - 1));
-      } else {
-        fireTableDataChanged();
-      }
-    }
-
-    private List<String> ids(SheetState.Grid grid) {
-      return grid.rows().stream().map(SheetState.GridRow::id).toList();
-    }
   }
 
   /** A field in a cell, which says while one types what is understood. */
@@ -165,13 +117,117 @@ final class EditGrid extends JTable {
     return c;
   }
 
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    if (onCell()) {
+      Rectangle cell = getCellRect(getSelectedRow(), getSelectedColumn(), false);
+      Marks.chosen(g, cell);
+      if (isFocusOwner()) {
+        Marks.cursor(g, cell);
+      }
+    }
+  }
+
   private void keys() {
     Act.within(this, "TAB", this::leave);
     Act.within(this, "shift TAB", this::leaveBack);
     Act.within(this, "ctrl V", this::pasteTexts);
-    Act.within(this, "ctrl C", this::copyText);
-    Act.within(this, "DELETE", this::clearOrRemove);
+    Act.within(this, "ctrl C", () -> copies.chosen().copy());
+    Act.named(this, "copy", () -> copies.chosen().copy());
+    Act.within(this, "ctrl shift C", () -> copies.everything().copy());
+    Act.within(this, "DELETE", this::clear);
     Act.within(this, "ctrl DELETE", this::removeRow);
+    ContextMenu.on(this, this::menu, this::cursor);
+  }
+
+  /** The menu of the cell under the pointer, or of those chosen. */
+  private JPopupMenu menu(Optional<Point> pointer) {
+    take();
+    pointer.ifPresent(
+        p -> {
+          if (rowAtPoint(p) >= 0 && !isCellSelected(rowAtPoint(p), columnAtPoint(p))) {
+            changeSelection(rowAtPoint(p), columnAtPoint(p), false, false);
+          }
+        });
+    return copies.menu();
+  }
+
+  private Point cursor() {
+    Rectangle cell = getCellRect(Math.max(0, leadRow()), Math.max(0, leadColumn()), false);
+    scrollRectToVisible(cell);
+    return new Point(cell.x, cell.y + cell.height);
+  }
+
+  private int leadRow() {
+    return getSelectionModel().getLeadSelectionIndex();
+  }
+
+  private int leadColumn() {
+    return getColumnModel().getSelectionModel().getLeadSelectionIndex();
+  }
+
+  private int firstWritten() {
+    for (int c = 0; c < getColumnCount(); c++) {
+      if (cells.column(c).input().written()) {
+        return c;
+      }
+    }
+    return 0;
+  }
+
+  /** Cells that are pressed: by a touch, by Enter or Space, and by a key from all of their row. */
+  private void presses(SheetState.Grid state) {
+    for (int c = 0; c < state.columns().size(); c++) {
+      int column = c;
+      if (state.columns().get(c).input() instanceof Input.Press press) {
+        getColumnModel().getColumn(c).setCellRenderer(new PressCell());
+        Act.within(this, press.key(), () -> press(getSelectedRow(), column));
+      }
+    }
+    addMouseListener(new CellTouch(this, this::press));
+  }
+
+  private void press(int row, int column) {
+    if (cells.isPress(row, column)) {
+      take();
+      sheet.press(cells.at(row, column));
+    }
+  }
+
+  @Override
+  protected boolean processKeyBinding(KeyStroke key, KeyEvent e, int condition, boolean pressed) {
+    boolean enterOrSpace =
+        key.getModifiers() == 0
+            && (key.getKeyCode() == KeyEvent.VK_ENTER || key.getKeyCode() == KeyEvent.VK_SPACE);
+    boolean onPress = !isEditing() && cells.isPress(getSelectedRow(), getSelectedColumn());
+    if (enterOrSpace && pressed && onPress) {
+      press(getSelectedRow(), getSelectedColumn());
+      return true;
+    }
+    return super.processKeyBinding(key, e, condition, pressed);
+  }
+
+  /** Goes on in the cell, and with the text, where another grid of the same kind was left. */
+  void goOnFrom(EditGrid before) {
+    int row = before.getSelectedRow();
+    int column = before.getSelectedColumn();
+    if (row < 0 || column < 0) {
+      return;
+    }
+    Optional<Point> mine = cells.find(before.cells.at(row, column));
+    if (mine.isEmpty()) {
+      return;
+    }
+    changeSelection(mine.get().y, mine.get().x, false, false);
+    if (before.isEditing() && before.getEditorComponent() instanceof JTextField writing) {
+      String text = writing.getText();
+      before.removeEditor();
+      if (editCellAt(mine.get().y, mine.get().x)
+          && getEditorComponent() instanceof JTextField field) {
+        field.setText(text);
+      }
+    }
   }
 
   /** Takes what is being written and goes to the cell so many rows below, if there is one. */
@@ -195,29 +251,49 @@ final class EditGrid extends JTable {
   }
 
   private boolean onCell() {
-    return getSelectedRow() >= 0 && getSelectedColumn() >= 0;
+    return leadRow() >= 0
+        && leadColumn() >= 0
+        && leadRow() < getRowCount()
+        && isCellSelected(leadRow(), leadColumn());
   }
 
-  private void clearOrRemove() {
-    if (onCell()) {
-      cells.setValueAt("", getSelectedRow(), getSelectedColumn());
+  /** Empties the cells chosen that can be written in, those beside each other in one act. */
+  void clear() {
+    int[] columns = writable();
+    if (columns.length == 1 && getSelectedRowCount() == 1) {
+      cells.setValueAt("", getSelectedRow(), columns[0]);
+      return;
     }
+    for (int from = 0, to; from < columns.length; from = to) {
+      to = from + 1;
+      while (to < columns.length && columns[to] == columns[to - 1] + 1) {
+        to++;
+      }
+      sheet.paste(
+          cells.at(getSelectedRow(), columns[from]),
+          Collections.nCopies(getSelectedRowCount(), Collections.nCopies(to - from, "")));
+    }
+  }
+
+  /** The columns chosen that can be written in; none where no cell is chosen. */
+  int[] writable() {
+    return onCell()
+        ? IntStream.of(getSelectedColumns()).filter(c -> cells.isCellEditable(0, c)).toArray()
+        : new int[0];
   }
 
   private void removeRow() {
-    if (getSelectedRow() >= 0) {
-      sheet.remove(cells.state.id(), cells.state.rows().get(getSelectedRow()).id());
+    if (onCell()) {
+      At at = cells.at(leadRow(), 0);
+      sheet.remove(at.block(), at.row());
     }
   }
 
-  private void copyText() {
-    if (getSelectedRow() >= 0 && getSelectedColumn() >= 0) {
-      String text = String.valueOf(getValueAt(getSelectedRow(), getSelectedColumn()));
-      Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(text), null);
-    }
+  SheetState.Grid state() {
+    return cells.state();
   }
 
-  private void pasteTexts() {
+  void pasteTexts() {
     JTextArea pad = new JTextArea();
     pad.paste();
     if (onCell() && !pad.getText().isEmpty()) {
@@ -236,10 +312,14 @@ final class EditGrid extends JTable {
     if (telling == null) {
       return;
     }
-    if (onCell() && getSelectedRow() < cells.getRowCount()) {
-      At at = cells.at(getSelectedRow(), getSelectedColumn());
-      String text = cells.getValueAt(getSelectedRow(), getSelectedColumn()).toString();
-      String hint = hint(getSelectedColumn());
+    if (onCell()) {
+      At at = cells.at(leadRow(), leadColumn());
+      String text = cells.getValueAt(leadRow(), leadColumn()).toString();
+      if (!cells.isCellEditable(leadRow(), leadColumn())) {
+        telling.say("", "", text);
+        return;
+      }
+      String hint = hint(leadColumn());
       telling.say(at.row(), at.field(), text);
       setToolTipText(hint.isEmpty() ? null : hint);
     } else {
@@ -248,8 +328,10 @@ final class EditGrid extends JTable {
   }
 
   private String hint(int column) {
-    Input input = cells.state.columns().get(column).input();
-    return input instanceof Input.Choice choice ? String.join(", ", choice.words()) : "";
+    Input input = cells.column(column).input();
+    return input instanceof Input.Choice choice
+        ? String.join(", ", choice.words())
+        : input instanceof Input.Suggest suggest ? String.join(", ", suggest.words()) : "";
   }
 
   /** As wide as what it lies in, unless its texts need more. */
@@ -275,6 +357,10 @@ final class EditGrid extends JTable {
     int row = getSelectedRow();
     int column = getSelectedColumn();
     cells.show(state);
+    widenPresses();
+    if (state.columns().stream().anyMatch(c -> c.input() instanceof Input.Fixed)) {
+      fit();
+    }
     if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {
       changeSelection(row, Math.max(0, column), false, false);
     }
@@ -295,11 +381,29 @@ final class EditGrid extends JTable {
     for (int c = 0; c < getColumnCount(); c++) {
       int widest = getFontMetrics(getFont()).stringWidth(getColumnName(c)) + gap;
       for (int r = 0; r < Math.min(ROWS_MEASURED, getRowCount()); r++) {
-        String text = String.valueOf(getValueAt(r, c));
-        widest = Math.max(widest, getFontMetrics(getFont()).stringWidth(text));
+        widest = Math.max(widest, width(r, c));
       }
       TableColumn column = getColumnModel().getColumn(c);
       column.setPreferredWidth(widest + gap);
+    }
+  }
+
+  private int width(int row, int column) {
+    String text = String.valueOf(getValueAt(row, column));
+    return cells.column(column).input() instanceof Input.Press
+        ? new PressCell().width(this, text)
+        : getFontMetrics(getFont()).stringWidth(text);
+  }
+
+  /** What is pressed says itself what it does, so it is never cut. */
+  private void widenPresses() {
+    for (int c = 0; c < getColumnCount(); c++) {
+      for (int r = 0; r < getRowCount(); r++) {
+        TableColumn column = getColumnModel().getColumn(c);
+        if (cells.isPress(r, c) && column.getPreferredWidth() < width(r, c)) {
+          fit();
+        }
+      }
     }
   }
 

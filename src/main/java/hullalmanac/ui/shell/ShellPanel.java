@@ -6,6 +6,8 @@ import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
 import hullalmanac.ui.people.PeoplePanel;
+import hullalmanac.ui.reckoner.ReckonerPanel;
+import hullalmanac.ui.settings.SettingsPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
 import java.awt.BorderLayout;
@@ -18,10 +20,12 @@ final class ShellPanel extends JPanel {
 
   private final Rail rail;
   private final StatusLine status;
+  private final NoticeBar notices;
   private final CardLayout cards = new CardLayout();
   private final JPanel places = new JPanel(cards);
   private static final String SHEET = "sheet";
   private final BoatsPanel boats;
+  private final ReckonerPanel reckoner;
   private final SheetPanel sheet;
   private Place shown = Place.AHEAD;
   private boolean wasSheet;
@@ -33,15 +37,25 @@ final class ShellPanel extends JPanel {
     super(new BorderLayout());
     rail = new Rail(presenter::go);
     status = new StatusLine(presenter, toggleDark);
-    boats = new BoatsPanel(presenter.boats());
-    place(Place.AHEAD, new AheadPanel(presenter.ahead()));
+    boats = new BoatsPanel(presenter.boats(), presenter.tables());
+    place(Place.AHEAD, new AheadPanel(presenter.ahead(), presenter.tables()));
     place(Place.BOATS, boats);
-    place(Place.PEOPLE, new PeoplePanel(presenter.people()));
-    place(Place.SHELF, new ShelfPanel(presenter.shelf()));
+    place(Place.PEOPLE, new PeoplePanel(presenter.people(), presenter.tables()));
+    place(Place.SHELF, new ShelfPanel(presenter.shelf(), presenter.tables()));
+    reckoner = new ReckonerPanel(presenter.reckoner(), presenter.tables());
+    place(Place.RECKONER, reckoner);
+    place(Place.SETTINGS, new SettingsPanel(presenter.settings(), presenter.tables()));
     add(rail, BorderLayout.WEST);
-    add(places);
-    add(status, BorderLayout.SOUTH);
-    sheet = new SheetPanel(presenter::leave);
+    notices = new NoticeBar(presenter::press);
+    JPanel middle = new JPanel(new BorderLayout());
+    middle.add(notices, BorderLayout.NORTH);
+    middle.add(places);
+    add(middle);
+    JPanel bottom = new JPanel(new BorderLayout());
+    bottom.add(new TimedLine(presenter.timed()), BorderLayout.NORTH);
+    bottom.add(status);
+    add(bottom, BorderLayout.SOUTH);
+    sheet = new SheetPanel(presenter::leave, presenter.tables());
     places.add(sheet, SHEET);
     presenter.onChange(this::render);
   }
@@ -61,6 +75,14 @@ final class ShellPanel extends JPanel {
     boats.startFinding();
   }
 
+  private void startIn(Place place) {
+    if (place == Place.RECKONER) {
+      reckoner.start();
+    } else {
+      places.requestFocusInWindow();
+    }
+  }
+
   private void render(ShellState state) {
     rail.show(state.place());
     if (state.sheet().isPresent()) {
@@ -70,11 +92,12 @@ final class ShellPanel extends JPanel {
       sheet.close();
       cards.show(places, state.place().name());
       if (!state.place().equals(shown) || wasSheet) {
-        places.requestFocusInWindow();
+        startIn(state.place());
       }
     }
     wasSheet = state.sheet().isPresent();
     shown = state.place();
     status.show(state);
+    notices.show(state.notices());
   }
 }

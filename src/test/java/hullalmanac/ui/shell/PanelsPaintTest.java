@@ -7,22 +7,30 @@ import hullalmanac.core.find.FindIndex;
 import hullalmanac.core.find.Hit;
 import hullalmanac.core.find.HitKind;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.With;
+import hullalmanac.core.work.Removal;
 import hullalmanac.exchange.photo.DrawnPhotos;
+import hullalmanac.fixture.Bench;
+import hullalmanac.fixture.Contrast;
+import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.fixture.Wall;
+import hullalmanac.present.Look;
 import hullalmanac.present.edit.BinSheet;
-import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
-import hullalmanac.present.edit.NewBoatSheet;
-import hullalmanac.present.edit.PartySheet;
-import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.reckoner.ReckonerState;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.start.StartPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
@@ -30,6 +38,7 @@ import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
 import hullalmanac.ui.owner.OwnerPanel;
 import hullalmanac.ui.sheet.SheetPanel;
+import hullalmanac.ui.start.StartPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
@@ -40,10 +49,12 @@ import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -65,10 +76,15 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** Paints every place in both themes and three zooms, and looks at what was painted. */
+/**
+ * Paints every place light and dark, small and large, and looks at what was painted. The other
+ * looks take their time and come with {@link PanelsPaintIT}.
+ */
 class PanelsPaintTest {
   @TempDir static Path drawn;
+  private static Bench timed;
   private static RecordService record;
   private static ShellPresenter presenter;
 
@@ -87,12 +103,14 @@ class PanelsPaintTest {
   @AfterAll
   static void close() throws Exception {
     record.close();
+    if (timed != null) {
+      timed.close();
+    }
     SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
   }
 
   static Stream<Arguments> looks() {
-    return Stream.of(false, true)
-        .flatMap(dark -> Stream.of(1f, 1.5f, 2f).map(zoom -> Arguments.of(dark, zoom)));
+    return Stream.of(Arguments.of(false, 1f), Arguments.of(true, 2f));
   }
 
   private static Painted paint(boolean dark, float zoom, Place place) throws Exception {
@@ -118,25 +136,25 @@ class PanelsPaintTest {
   }
 
   @ParameterizedTest
+  @ValueSource(floats = {1f, 2f})
+  void paintsEveryPlaceWholeInHighContrast(float zoom) throws Exception {
+    for (Place place : Place.values()) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(new Look(Look.Tint.HIGH_CONTRAST, zoom, false, true));
+            ShellPanel panel = new ShellPanel(presenter, () -> {});
+            presenter.go(place);
+            painted.set(new Painted(panel, 1280, 800));
+          });
+      assertThat(painted.get().faults()).as(place + " at " + zoom).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
   @MethodSource("looks")
   void paintsEverySheetWhole(boolean dark, float zoom) throws Exception {
-    Boat boat = record.almanac().boats().get(0);
-    Visit visit =
-        record.almanac().visits().stream()
-            .filter(v -> v.boat().equals(boat.id()))
-            .findFirst()
-            .orElseThrow();
-    List<Sheet> sheets =
-        List.of(
-            new NewBoatSheet(presenter),
-            new BoatSheet(presenter, boat.id()),
-            new VisitSheet(presenter, visit.id()),
-            new PartySheet(presenter, record.almanac().parties().get(0).id()),
-            new ProductSheet(presenter, record.almanac().products().get(0).id()),
-            new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
-            new CatchUpSheet(presenter),
-            new BinSheet(presenter));
-    for (Sheet sheet : sheets) {
+    for (Sheet sheet : EverySheet.of(presenter, record.almanac())) {
       AtomicReference<Painted> painted = new AtomicReference<>();
       SwingUtilities.invokeAndWait(
           () -> {
@@ -153,6 +171,122 @@ class PanelsPaintTest {
     }
   }
 
+  /** The bin and what changed say more once something was removed and changed. */
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheBinAndWhatChangedWholeWhenTheyHoldSomething(boolean dark, float zoom)
+      throws Exception {
+    try (Bench bench = Bench.open(drawn.resolve("bench-" + dark + zoom))) {
+      ShellPresenter desk = bench.presenter();
+      Boat kept = bench.boat("Siskin");
+      Boat gone = bench.boat("Merganser");
+      desk.edit(
+          kept.name() + ": a note of some length about where her fenders lie",
+          almanac -> Edit.put(With.component(kept, "note", "Fenders aft. ".repeat(12))));
+      desk.change("Removed " + gone.name(), almanac -> Removal.of(almanac, gone), () -> {});
+      for (Sheet sheet :
+          List.of(new BinSheet(desk), new ChangesSheet(desk, Kind.BOAT, kept.id(), kept.name()))) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              ShellPanel panel = new ShellPanel(desk, () -> {});
+              desk.open(sheet);
+              painted.set(new Painted(panel, 1280, 800));
+              assertThat(painted.get().shown().stream().anyMatch(PanelsPaintTest::holdsSomething))
+                  .as(sheet.getClass().getSimpleName() + " holds something")
+                  .isTrue();
+              desk.leave();
+            });
+        assertThat(painted.get().faults())
+            .as(sheet.getClass().getSimpleName() + " at " + zoom)
+            .isEmpty();
+      }
+    }
+  }
+
+  /**
+   * Each sum with something in every field, from top to bottom, in a wide and the smallest window.
+   */
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsEverySumWholeFromTopToBottomAtTheSmallestWindowToo(boolean dark, float zoom)
+      throws Exception {
+    AtomicReference<ReckonerState> state = new AtomicReference<>();
+    presenter.reckoner().onChange(state::set);
+    for (int sum = 0; sum < state.get().list().size(); sum++) {
+      presenter.reckoner().choose(sum);
+      fill(state.get().sheet());
+      for (int width : new int[] {940, 660}) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              SheetPanel panel = SheetPanel.inPlace(() -> {}, new TableMemory());
+              panel.open(state.get().sheet());
+              new Painted(panel, width, 800);
+              JComponent page = page(panel);
+              int inside = page.getWidth();
+              page.getParent().remove(page);
+              new Painted(page, inside, 4000);
+              painted.set(new Painted(page, inside, page.getPreferredSize().height));
+              panel.close();
+            });
+        assertThat(painted.get().faults())
+            .as(state.get().list().get(sum).name() + " at " + zoom + " in " + width)
+            .isEmpty();
+        assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+      }
+    }
+  }
+
+  /** Writes into each field of a sum the first of some texts that it takes. */
+  private static void fill(Sheet sheet) {
+    AtomicReference<SheetState> shown = new AtomicReference<>();
+    sheet.onChange(shown::set);
+    SheetState.Form form = (SheetState.Form) shown.get().blocks().get(0);
+    for (SheetState.Field field : form.fields()) {
+      At at = new At(form.id(), "", field.id());
+      boolean other = List.of("strength", "wet", "share", "product").contains(field.id());
+      Stream.of("ZZZ12345A818", "20 c", "27.5 m2", "10 m2/l", "7.5 m", "500 ml", "1000 hpa", "40")
+          .filter(text -> !other && !sheet.say(at, text).refused())
+          .findFirst()
+          .ifPresent(text -> sheet.enter(at, text));
+    }
+    sheet.enter(new At(form.id(), "", "what"), "5 us gal");
+    sheet.enter(new At(form.id(), "", "girths"), "0 1.5 2 1.5 0");
+    List<List<String>> day = new ArrayList<>();
+    for (int hour = 8; hour < 20; hour += 2) {
+      day.add(List.of(hour + ":00", "20", "50", String.valueOf(8 + hour % 12)));
+    }
+    sheet.paste(new At("hours", "0", "at"), day);
+  }
+
+  private static boolean holdsSomething(JComponent c) {
+    return c instanceof JTable || (c instanceof JButton b && b.getText().startsWith("Put back"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheWaysToBeginWhole(boolean dark, float zoom) throws Exception {
+    for (boolean there : new boolean[] {false, true}) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            StartPresenter start =
+                new StartPresenter(
+                    null,
+                    new StartPresenter.Found(
+                        "HullAlmanac", there, true, Optional.of("copies/almanac-2026-05-01.db")),
+                    Optional.of("The record is open on another computer."));
+            painted.set(new Painted(new StartPanel(start, Optional::empty), 620, 660));
+          });
+      assertThat(painted.get().faults()).as(there + " at " + zoom).isEmpty();
+      assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
   /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */
   @Test
   void makesAllThatOneTouchesLargeForWetHands() throws Exception {
@@ -163,7 +297,7 @@ class PanelsPaintTest {
         () -> {
           Theme.start(false, 1f);
           Theme.wetHands(true);
-          SheetPanel panel = new SheetPanel(() -> {});
+          SheetPanel panel = new SheetPanel(() -> {}, new TableMemory());
           VisitSheet sheet = new VisitSheet(presenter, visit.id());
           presenter.open(sheet);
           panel.open(sheet);
@@ -212,6 +346,16 @@ class PanelsPaintTest {
 
   @ParameterizedTest
   @MethodSource("looks")
+  void paintsAheadAsATableWhole(boolean dark, float zoom) throws Exception {
+    presenter.ahead().asTable(true);
+    Painted painted = paint(dark, zoom, Place.AHEAD);
+    presenter.ahead().asTable(false);
+    assertThat(painted.faults()).isEmpty();
+    assertThat(painted.textSizes()).hasSizeBetween(1, 3);
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
   void paintsPhotosWholeFromTopToBottomAtTheSmallestWindowToo(boolean dark, float zoom)
       throws Exception {
     Sheet evening = evening();
@@ -239,6 +383,60 @@ class PanelsPaintTest {
         assertThat(painted.get().has(new Color(0xDCE6E8))).as("the sky of a picture").isTrue();
       }
     }
+  }
+
+  /** A visit with damage in which a step has been timed for a while. */
+  private static ShellPresenter timed() {
+    if (timed == null) {
+      Wall wall = new Wall("2026-05-01T09:00:00Z");
+      timed = Bench.open(drawn.resolve("timed"), wall);
+      timed.presenter().openBoat(timed.boat("Siskin").id());
+      timed.presenter().boats().beginVisit();
+      timed.write("surfaces", 1, "damage", "chip at the rubbing strake");
+      timed.sheet().press(new At("steps", timed.grid("steps").rows().get(0).id(), "time"));
+      wall.pass(Duration.ofMinutes(137));
+      timed.presenter().lookAtTheClock();
+    }
+    return timed.presenter();
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsATimedVisitWithDamageWholeAtTheSmallestWindowToo(boolean dark, float zoom)
+      throws Exception {
+    ShellPresenter running = timed();
+    for (int width : new int[] {1280, 760}) {
+      AtomicReference<Painted> window = new AtomicReference<>();
+      AtomicReference<Painted> whole = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            ShellPanel panel = new ShellPanel(running, () -> {});
+            window.set(new Painted(panel, width, 800));
+            assertThat(named(panel, "timed").isVisible()).isTrue();
+            JComponent page = page(panel);
+            int inside = page.getWidth();
+            page.getParent().remove(page);
+            new Painted(page, inside, 4000);
+            whole.set(new Painted(page, inside, page.getPreferredSize().height));
+          });
+      assertThat(window.get().faults()).as("at " + zoom + " in " + width).isEmpty();
+      assertThat(whole.get().faults()).as("page at " + zoom + " in " + width).isEmpty();
+      assertThat(whole.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  private static Component named(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      if (name.equals(c.getName())) {
+        return c;
+      }
+      Component deeper = c instanceof Container inner ? named(inner, name) : null;
+      if (deeper != null) {
+        return deeper;
+      }
+    }
+    return null;
   }
 
   /** A day of the sample with photos, one that cannot be shown and one that says no time. */
@@ -331,7 +529,7 @@ class PanelsPaintTest {
               OwnerPanel panel = new OwnerPanel(presenter.owner()::picture, () -> {});
               presenter.owner().onChange(state -> state.ifPresent(panel::show));
               presenter.showOwner(boat.id());
-              new Painted(panel, wide, 1080);
+              assertThat(new Painted(panel, wide, 800).faults()).as(name).isEmpty();
               JComponent page = page(panel);
               int width = page.getWidth();
               page.getParent().remove(page);
@@ -389,9 +587,9 @@ class PanelsPaintTest {
   /** W3C, WCAG 2.2: black on white is 21:1; #767676 on white is the lightest grey that passes. */
   @Test
   void reckonsContrastAsTheStandardDoes() {
-    assertThat(Painted.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
-    assertThat(Painted.ratio(new Color(0x767676), Color.WHITE)).isBetween(4.5, 4.55);
-    assertThat(Painted.ratio(new Color(0x777777), Color.WHITE)).isLessThan(4.5);
+    assertThat(Contrast.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
+    assertThat(Contrast.ratio(new Color(0x767676), Color.WHITE)).isBetween(4.5, 4.55);
+    assertThat(Contrast.ratio(new Color(0x777777), Color.WHITE)).isLessThan(4.5);
   }
 
   private static JComponent at(JComponent c, int x, int y, int width, int height) {

@@ -63,13 +63,13 @@ class DayIT {
     window.await(() -> window.focused().startsWith("call owner"));
     int keys = window.keys();
     window.type("nell farrow");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("5550199");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("wheatear");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("9.9m");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("quillhaven");
     window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
     window.await(() -> has("wheatear"));
@@ -171,7 +171,7 @@ class DayIT {
       window.await(() -> !window.focused().isEmpty());
     }
     assertThat(window.focused()).isEqualTo("surfaces");
-    for (int i = 0; i < 3; i++) {
+    for (int i = 0; i < 4; i++) {
       window.press(KeyEvent.VK_RIGHT);
     }
     long before = window.almanac().findings().size();
