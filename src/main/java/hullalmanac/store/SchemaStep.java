@@ -17,7 +17,11 @@ import java.util.List;
 public record SchemaStep(int number, String sql) {
   /** File names of all steps, in order. */
   static final List<String> FILES =
-      List.of("0001-initial.sql", "0002-risk-of-a-party.sql", "0003-order-of-acts.sql");
+      List.of(
+          "0001-initial.sql",
+          "0002-risk-of-a-party.sql",
+          "0003-order-of-acts.sql",
+          "0004-list-readings.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

@@ -1,0 +1,29 @@
+package hullalmanac.core.list;
+
+import java.util.List;
+
+/**
+ * Something that only a person can say.
+ *
+ * @param id of the answer among {@link ListChoices#answers}
+ * @param asked the question, such as {@code Row 9: “Tern / Plover”}
+ * @param words the answers to choose from
+ * @param chosen the one that holds
+ */
+public record Question(String id, String asked, List<String> words, String chosen) {
+  static final String LEAVE = "leave it there";
+  static final String TAKE = "take it as the owner’s phone";
+  static final String ONE = "one boat";
+
+  public Question {
+    words = List.copyOf(words);
+    if (!words.contains(chosen)) {
+      throw new IllegalArgumentException(chosen + " is none of " + words);
+    }
+  }
+
+  static Question of(String id, String asked, List<String> words, ListChoices choices) {
+    String chosen = choices.answer(id).filter(words::contains).orElse(words.get(0));
+    return new Question(id, asked, words, chosen);
+  }
+}
