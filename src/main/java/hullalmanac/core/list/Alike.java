@@ -34,7 +34,10 @@ public record Alike(
   public record Fact(String what, String inList, String there) {
     /** Whether both say something, and not the same. */
     public boolean differs() {
-      return !inList.isEmpty() && !there.isEmpty() && !inList.equalsIgnoreCase(there);
+      return !inList.isEmpty()
+          && !there.isEmpty()
+          && !Shape.sameWords(inList, there)
+          && !People.samePhone(inList, there);
     }
   }
 }

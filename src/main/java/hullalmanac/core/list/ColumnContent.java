@@ -3,6 +3,7 @@ package hullalmanac.core.list;
 import hullalmanac.core.find.Folding;
 import hullalmanac.core.record.Business.DayOrder;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -78,10 +79,13 @@ record ColumnContent(List<Cell> cells) {
 
   /** Whether a text has about the form of a hull number. */
   static boolean isHullNumber(Cell cell) {
-    String solid = cell.text().replaceAll("[\\s-]", "");
-    return solid.matches("[A-Za-z0-9]{10,16}")
-        && solid.matches(".*[A-Za-z].*")
-        && solid.matches(".*\\d.*");
+    return Arrays.stream(cell.text().split("[/;,+&\\n]"))
+        .map(part -> part.replaceAll("[\\s-]", ""))
+        .allMatch(
+            solid ->
+                solid.matches("[A-Za-z0-9]{10,16}")
+                    && solid.matches(".*[A-Za-z].*")
+                    && solid.matches(".*\\d.*"));
   }
 
   /** Whether a text can be a name. */

@@ -32,7 +32,11 @@ record Headings(int first, int last, List<String> texts) {
     if (row < 0) {
       return new Headings(-1, -1, IntStream.range(0, grid.width()).mapToObj(c -> "").toList());
     }
-    int top = row > 0 && isGroupRow(grid, row - 1, row) ? row - 1 : row;
+    boolean grouped =
+        row > 0
+            && isGroupRow(grid, row - 1, row)
+            && (chosen.isEmpty() || grid.row(row - 1).stream().anyMatch(Cell::spread));
+    int top = grouped ? row - 1 : row;
     int bottom = row + 1 < grid.rows().size() && isUnitRow(grid.row(row + 1)) ? row + 1 : row;
     return new Headings(top, bottom, joined(grid, top, row, bottom));
   }

@@ -61,6 +61,9 @@ final class LineMaker {
           "association",
           "trust");
 
+  /** No boat is shorter than so many times her width (common practice, no source). */
+  private static final double WIDE = 1.4;
+
   private final int row;
   private final ListReaders readers;
   private final List<Mark> marks = new ArrayList<>();
@@ -68,14 +71,24 @@ final class LineMaker {
   private final List<String> boatNotes = new ArrayList<>();
   private final List<String> ownerNotes = new ArrayList<>();
   private final Map<ListField, String> texts = new HashMap<>();
-  private final List<Line.Work> works = new ArrayList<>();
-  private final List<String> products = new ArrayList<>();
+  private final List<Laid> works = new ArrayList<>();
+  private final List<Laid> products = new ArrayList<>();
   private Optional<BoatType> type = Optional.empty();
   private Optional<Length> loa = Optional.empty();
   private Optional<Length> beam = Optional.empty();
+  private Optional<ListColumn> beamColumn = Optional.empty();
   private Optional<Integer> built = Optional.empty();
   private Optional<Finish> finish = Optional.empty();
   private Optional<Tone> tone = Optional.empty();
+
+  /**
+   * A day of work, or a product that was laid.
+   *
+   * @param column in which it stands
+   * @param said with its heading
+   * @param product its name; empty for a day
+   */
+  private record Laid(int column, Optional<LocalDate> day, String said, String product) {}
 
   LineMaker(int row, ListReaders readers) {
     this.row = row;
@@ -106,7 +119,10 @@ final class LineMaker {
       case TYPE -> type(column, cell);
       case MAKE -> note(column, cell);
       case LENGTH_FEET, LENGTH_METRES, LENGTH_CENTIMETRES -> loa = length(column, cell, loa);
-      case BEAM_FEET, BEAM_METRES, BEAM_CENTIMETRES -> beam = length(column, cell, beam);
+      case BEAM_FEET, BEAM_METRES, BEAM_CENTIMETRES -> {
+        beam = length(column, cell, beam);
+        beamColumn = Optional.of(column);
+      }
       case HULL_NUMBER -> hullNumber(column, cell);
       case BUILT -> built(column, cell);
       case MATERIAL -> material(column, cell);
@@ -288,16 +304,16 @@ final class LineMaker {
     shown.put(column.index(), read.shown());
     read.said().ifPresent(s -> mark(column, cell, s, read.value().isPresent()));
     if (read.value().isPresent()) {
-      works.add(new Line.Work(read.value().get(), noted(column, cell), ""));
+      works.add(new Laid(column.index(), read.value(), noted(column, cell), ""));
     } else {
       boatNotes.add(noted(column, cell));
     }
   }
 
   private void product(ListColumn column, Cell cell) {
-    products.add(noted(column, cell));
     Optional<String> name = readers.known().product(cell.text()).map(p -> p.name());
-    texts.merge(ListField.PRODUCT, name.orElse(cell.text()), (a, b) -> a + ", " + b);
+    products.add(
+        new Laid(column.index(), Optional.empty(), noted(column, cell), name.orElse(cell.text())));
     name.ifPresent(n -> shown.put(column.index(), n));
   }
 
@@ -326,6 +342,19 @@ final class LineMaker {
   /** The line, with all that was taken. */
   Line line(String id) {
     String name = ownerName();
+    boolean square =
+        loa.isPresent()
+            && beam.isPresent()
+            && loa.get().millimetres() < WIDE * beam.get().millimetres();
+    boolean marked =
+        marks.stream().anyMatch(m -> beamColumn.map(c -> c.index() == m.column()).orElse(false));
+    if (square && beamColumn.isPresent() && !marked) {
+      mark(
+          beamColumn.get(),
+          Cell.of(shown.get(beamColumn.get().index())),
+          "She would be nearly as wide as long; look at the units of both columns.",
+          true);
+    }
     return new Line(
         id,
         row,
@@ -380,25 +409,31 @@ final class LineMaker {
   private List<String> withProducts() {
     List<String> notes = new ArrayList<>(boatNotes);
     if (works.isEmpty()) {
-      notes.addAll(products);
+      products.forEach(p -> notes.add(p.said()));
     }
     return notes;
   }
 
-  /** What was laid is said with the newest visit. */
+  /** What was laid is said with the visit whose day stands next to it at the left, or the first. */
   private List<Line.Work> visits() {
-    if (works.isEmpty()) {
-      return List.of();
+    List<Line.Work> visits = new ArrayList<>();
+    for (Laid work : works) {
+      List<Laid> laid = products.stream().filter(p -> dayOf(p).equals(work)).toList();
+      visits.add(
+          new Line.Work(
+              work.day().orElseThrow(),
+              Stream.concat(Stream.of(work), laid.stream())
+                  .map(Laid::said)
+                  .collect(Collectors.joining("\n")),
+              laid.stream().map(Laid::product).collect(Collectors.joining(", "))));
     }
-    List<Line.Work> all = new ArrayList<>(works);
-    int newest = 0;
-    for (int i = 1; i < all.size(); i++) {
-      newest = all.get(i).day().isAfter(all.get(newest).day()) ? i : newest;
-    }
-    Line.Work w = all.get(newest);
-    String said =
-        Stream.concat(Stream.of(w.said()), products.stream()).collect(Collectors.joining("\n"));
-    all.set(newest, new Line.Work(w.day(), said, texts.getOrDefault(ListField.PRODUCT, "")));
-    return all;
+    return visits;
+  }
+
+  private Laid dayOf(Laid product) {
+    return works.stream()
+        .filter(w -> w.column() < product.column())
+        .reduce((a, b) -> b)
+        .orElseGet(() -> works.get(0));
   }
 }

@@ -76,7 +76,7 @@ record Lines(List<Line> lines, List<Aside> asides, List<Question> questions) {
       } else if (line.hasBoat() && !line.hasOwner()) {
         line = made(id, row, splitting, part, noted(true));
       }
-      ask(row, part);
+      ask(row, part, line.hasOwner());
       keep(splitting.question(), line, splitting.parts().get(part));
     }
 
@@ -128,8 +128,8 @@ record Lines(List<Line> lines, List<Aside> asides, List<Question> questions) {
       }
     }
 
-    private void ask(int row, int part) {
-      if (part == 0 && stray.isPresent()) {
+    private void ask(int row, int part, boolean owned) {
+      if (part == 0 && owned && stray.isPresent()) {
         questions.add(
             Question.of(
                 phoneId(row),

@@ -128,7 +128,8 @@ record ListDays(LocalDate today, DayOrder order, boolean bothWays) {
           cell,
           "Day and month could stand either way, for the column has both; write the month in words.");
     }
-    Entry<LocalDate> entry = DateEntry.read(inEnglish(text), today, order);
+    Entry<LocalDate> entry =
+        DateEntry.read(inEnglish(text), today, bothWays ? orderOf(two) : order);
     if (entry instanceof Entry.Read<LocalDate> read) {
       return hasYear(text)
           ? past(cell, read.value(), Optional.empty())
@@ -139,6 +140,13 @@ record ListDays(LocalDate today, DayOrder order, boolean bothWays) {
         entry instanceof Entry.Refused<LocalDate> refused
             ? refused.sentence() + "."
             : "It is not a day; it is kept as a note.");
+  }
+
+  /** The order of one date of a column that has both: the one in which it is a date. */
+  private DayOrder orderOf(Matcher two) {
+    return two.matches() && Integer.parseInt(two.group(2)) > 12
+        ? DayOrder.MONTH_FIRST
+        : DayOrder.DAY_FIRST;
   }
 
   /** Whether a date has as many numbers as one with a year. */

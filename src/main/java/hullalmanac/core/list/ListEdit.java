@@ -7,6 +7,7 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.BoatType;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
@@ -16,7 +17,6 @@ import hullalmanac.core.record.Role;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
-import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Use;
 import hullalmanac.core.record.With;
 import hullalmanac.core.work.NewBoat;
@@ -118,10 +118,12 @@ final class ListEdit {
     Line.Owner said = line.owner();
     List<String> besides = new ArrayList<>();
     Party p = party;
-    if (!said.name().equals(p.name())) {
+    if (!Shape.sameWords(said.name(), p.name())) {
       besides.add("Name: " + said.name());
     }
-    p = filled(p, "phone", p.phone(), said.phone(), besides);
+    if (!People.samePhone(p.phone(), said.phone())) {
+      p = filled(p, "phone", p.phone(), said.phone(), besides);
+    }
     p = filled(p, "email", p.email(), said.mail(), besides);
     p = filled(p, "address", p.address(), said.address(), besides);
     besides.addAll(said.notes());
@@ -137,7 +139,7 @@ final class ListEdit {
     if (there.isBlank()) {
       return With.component(row, field, said);
     }
-    besides.add(Texts.capital(field) + ": " + said);
+    besides.add(ListPlan.fieldWords(field) + ": " + said);
     return row;
   }
 
@@ -205,7 +207,7 @@ final class ListEdit {
   /** The hull with the finish and tone that the list says. */
   private static SurfaceTemplate ofHull(SurfaceTemplate t, Boats.Vessel vessel) {
     boolean hull = t.kind() == SurfaceKind.TOPSIDES || t.kind() == SurfaceKind.TRANSOM;
-    if (!hull) {
+    if (!hull || t.finish() == Finish.INFLATABLE_TUBE) {
       return t;
     }
     List<Line.Craft> said = vessel.lines().stream().map(Line::boat).toList();
@@ -222,7 +224,7 @@ final class ListEdit {
     Line.Craft said = line.boat();
     List<String> besides = new ArrayList<>();
     Boat b = boat;
-    if (!said.name().equals(b.name())) {
+    if (!Folding.name(said.name()).equals(Folding.name(b.name()))) {
       besides.add("Name: " + said.name());
     }
     BoatType type = b.type();

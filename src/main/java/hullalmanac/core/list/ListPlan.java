@@ -440,6 +440,8 @@ public final class ListPlan {
       case "loa" -> "Length";
       case "beam" -> "Beam";
       case "built" -> "Built";
+      case "hullNumber" -> "Hull number";
+      case "email" -> "Mail";
       default -> hullalmanac.core.record.Texts.capital(component);
     };
   }

@@ -217,11 +217,14 @@ record ListTable(Grid grid, Headings headings, List<Integer> rows, List<Aside> a
               && words.size() == FEW
               && words.stream().anyMatch(w -> w.matches("\\d+"))
               && words.stream().anyMatch(COUNTED::contains);
-      boolean othersAreNumbers =
-          cells.stream()
-              .skip(1)
-              .allMatch(c -> Shape.isNumber(c.text()) || Shape.isLength(c.text()));
+      boolean othersAreNumbers = cells.stream().skip(1).allMatch(c -> isNumberOrCount(c.text()));
       return (says && othersAreNumbers) || counts || isSum(row, cells);
+    }
+
+    private static boolean isNumberOrCount(String text) {
+      return Shape.isNumber(text)
+          || Shape.isLength(text)
+          || Folding.words(text).stream().allMatch(w -> COUNTED.contains(w) || w.matches("\\d+"));
     }
 
     /** Whether a row holds nothing but numbers, one of which is the sum of those above it. */

@@ -114,6 +114,12 @@ final class People {
         .toList();
   }
 
+  /** Whether two texts are the same one phone number, however it is spaced. */
+  static boolean samePhone(String a, String b) {
+    List<String> x = numbers(a);
+    return x.size() == 1 && x.equals(numbers(b)) && !Shape.hasLetter(a) && !Shape.hasLetter(b);
+  }
+
   private static List<String> mails(String mail) {
     return Arrays.stream(mail.toLowerCase(Locale.ROOT).split("[\\s,;]+"))
         .filter(m -> !m.isEmpty())

@@ -11,9 +11,11 @@ import java.util.List;
  * @param chosen the one that holds
  */
 public record Question(String id, String asked, List<String> words, String chosen) {
-  static final String LEAVE = "leave it there";
-  static final String TAKE = "take it as the owner’s phone";
-  static final String ONE = "one boat";
+  /** Answers. */
+  public static final String LEAVE = "leave it there";
+
+  public static final String TAKE = "take it as the owner’s phone";
+  public static final String ONE = "one boat";
 
   public Question {
     words = List.copyOf(words);

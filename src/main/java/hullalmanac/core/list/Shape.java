@@ -98,7 +98,8 @@ final class Shape {
   static Optional<String> phoneIn(String text) {
     Matcher found = PHONE_WITHIN.matcher(text);
     while (found.find()) {
-      String one = found.group().strip();
+      String whole = found.group().strip();
+      String one = whole.indexOf(')') < 0 ? whole.replace("(", "") : whole;
       int digits = Folding.digits(one).length();
       boolean parted = one.matches(".*[ ().+-].*") || one.startsWith("0");
       if (parted
@@ -172,6 +173,15 @@ final class Shape {
     words.removeIf(TITLES::contains);
     words.sort(null);
     return String.join(" ", words);
+  }
+
+  /** Whether two names have the same words, in whatever order, case and accents. */
+  static boolean sameWords(String a, String b) {
+    List<String> x = new ArrayList<>(Folding.words(a));
+    List<String> y = new ArrayList<>(Folding.words(b));
+    x.sort(null);
+    y.sort(null);
+    return x.equals(y);
   }
 
   private static final Set<String> TITLES =

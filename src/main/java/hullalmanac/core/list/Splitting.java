@@ -61,8 +61,11 @@ record Splitting(List<List<Cell>> parts, Set<Integer> undealt, Optional<Question
     boolean certain =
         columns.stream()
             .filter(c -> COUNTING.contains(c.field()))
+            .map(c -> parts(cells.get(c.index()).text(), BETWEEN_VALUES))
             .anyMatch(
-                c -> parts(cells.get(c.index()).text(), BETWEEN_VALUES).size() == names.size());
+                values ->
+                    values.size() == names.size()
+                        && values.stream().allMatch(v -> v.matches("(?s).*\\d.*")));
     if (certain) {
       return dealt(cells, columns, boat.orElseThrow().index(), names, Optional.empty());
     }

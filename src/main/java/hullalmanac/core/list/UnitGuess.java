@@ -52,6 +52,11 @@ record UnitGuess(ListField field, String why) {
                 return new UnitGuess(
                     ListField.LENGTH_METRES, "bare numbers are metres, for most are under 7");
               }
+              if (bare.stream().filter(x -> x % 1 != 0).count() * 2 >= bare.size()) {
+                return new UnitGuess(
+                    ListField.LENGTH_METRES,
+                    "bare numbers are metres, for most have decimals and are under 20");
+              }
               return of(
                   usual, false, "bare numbers are " + usual.words() + ", as the business has it");
             });

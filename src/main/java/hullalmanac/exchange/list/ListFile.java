@@ -96,6 +96,10 @@ public final class ListFile {
     return limited("The pasted text", TextList.read("pasted list", text, List.of()));
   }
 
+  private static boolean says(Cell cell) {
+    return cell.text().codePoints().anyMatch(Character::isLetterOrDigit);
+  }
+
   private static Outcome limited(String name, Outcome outcome) {
     if (outcome instanceof Read read) {
       for (Grid grid : read.grids()) {
@@ -114,8 +118,8 @@ public final class ListFile {
       if (read.grids().stream()
           .flatMap(g -> g.rows().stream())
           .flatMap(List::stream)
-          .allMatch(Cell::isBlank)) {
-        return new Refused(name + " has nothing in it but blanks.");
+          .noneMatch(ListFile::says)) {
+        return new Refused(name + " has nothing in it but blanks and signs.");
       }
     }
     return outcome;

@@ -5,6 +5,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,11 +13,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 
 /**
  * What the spreadsheet library leaves out of an .xlsx file: which cells are merged, and notes that
@@ -47,9 +49,12 @@ record Parts(List<OfSheet> sheets) {
   static Optional<Parts> of(byte[] bytes) throws IOException {
     Map<String, byte[]> files = new HashMap<>();
     long all = 0;
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-      for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
-        byte[] content = zip.readNBytes((int) (MOST_BYTES - all + 1));
+    try (ZipFile zip = opened(bytes)) {
+      for (ZipArchiveEntry e : Collections.list(zip.getEntries())) {
+        byte[] content;
+        try (InputStream in = zip.getInputStream(e)) {
+          content = in.readNBytes((int) (MOST_BYTES - all + 1));
+        }
         all += content.length;
         if (all > MOST_BYTES) {
           return Optional.empty();
@@ -69,6 +74,13 @@ record Parts(List<OfSheet> sheets) {
     } catch (XMLStreamException e) {
       throw new IOException(e);
     }
+  }
+
+  /**
+   * Opens an archive by the list of its files at its end, which is the only one to be relied on.
+   */
+  static ZipFile opened(byte[] bytes) throws IOException {
+    return ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
   }
 
   private static List<OfSheet> sheets(Map<String, byte[]> files) throws XMLStreamException {

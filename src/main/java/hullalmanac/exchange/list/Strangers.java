@@ -1,20 +1,20 @@
 package hullalmanac.exchange.list;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.Set;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /** Files that are no lists, or lists in a form that is not read, told by how they begin. */
 final class Strangers {
   private static final int LOOKED_AT = 64;
-  private static final int MOST_ENTRIES = 2000;
   private static final String AS_LIST = " Open it in a spreadsheet and save it as .xlsx or CSV.";
 
   /**
@@ -135,36 +135,35 @@ final class Strangers {
   }
 
   private static Optional<String> zip(String name, byte[] bytes) {
-    Map<String, String> entries = new HashMap<>();
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-      ZipEntry entry = zip.getNextEntry();
-      while (entry != null && entries.size() < MOST_ENTRIES) {
-        boolean type = entry.getName().equals("mimetype");
-        entries.put(
-            entry.getName(),
-            type ? new String(zip.readNBytes(2 * LOOKED_AT), StandardCharsets.US_ASCII) : "");
-        entry = entries.containsKey("xl/workbook.xml") ? null : zip.getNextEntry();
+    Set<String> entries = new HashSet<>();
+    String type = "";
+    try (ZipFile zip = Parts.opened(bytes)) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
+        entries.add(entry.getName());
+        if (entry.getName().equals("mimetype")) {
+          try (InputStream in = zip.getInputStream(entry)) {
+            type = new String(in.readNBytes(2 * LOOKED_AT), StandardCharsets.US_ASCII);
+          }
+        }
       }
     } catch (IOException | IllegalArgumentException e) {
       return Optional.of(
           name
               + " is damaged. Open it in a spreadsheet, save it again as .xlsx, and bring that in.");
     }
-    if (entries.containsKey("xl/workbook.xml")) {
+    if (entries.contains("xl/workbook.xml")) {
       return Optional.empty();
     }
-    if (entries.containsKey("xl/workbook.bin")) {
+    if (entries.contains("xl/workbook.bin")) {
       return Optional.of(name + " is an .xlsb file, whose form is not read." + AS_LIST);
     }
-    if (entries.getOrDefault("mimetype", "").contains("opendocument.spreadsheet")) {
+    if (type.contains("opendocument.spreadsheet")) {
       return Optional.of(
           name
               + " is an .ods file, whose form is not read. Open it in a spreadsheet and save it as"
               + " .xlsx or CSV.");
     }
-    boolean text =
-        entries.containsKey("word/document.xml")
-            || entries.getOrDefault("mimetype", "").contains("opendocument.text");
+    boolean text = entries.contains("word/document.xml") || type.contains("opendocument.text");
     return Optional.of(
         text
             ? name + " is a text document. Copy the table out of it and paste it here."

@@ -46,7 +46,7 @@ final class TextList {
 
   static ListFile.Outcome read(String name, String text, List<String> remarks) {
     if (text.isBlank()) {
-      return new ListFile.Refused(name + " has nothing in it but blanks.");
+      return new ListFile.Refused(name + " has nothing in it but blanks and signs.");
     }
     Matcher said = SEPARATOR_LINE.matcher(text);
     boolean separatorSaid = said.lookingAt() && SEPARATORS.containsKey(said.group(1).charAt(0));
@@ -107,6 +107,9 @@ final class TextList {
           widths.merge(record.size(), 1, Integer::sum);
           rows++;
         }
+      }
+      if (widths.isEmpty()) {
+        return 0;
       }
       Map.Entry<Integer, Integer> usual =
           widths.entrySet().stream()

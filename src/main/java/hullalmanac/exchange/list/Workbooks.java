@@ -48,8 +48,7 @@ final class Workbooks {
 
   private static List<Page> pages(byte[] bytes, Parts parts) throws IOException {
     List<Page> pages = new ArrayList<>();
-    try (ReadableWorkbook book =
-        new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
+    try (ReadableWorkbook book = book(bytes)) {
       List<Sheet> sheets;
       try (Stream<Sheet> all = book.getSheets()) {
         sheets = all.toList();
@@ -66,6 +65,15 @@ final class Workbooks {
       }
     }
     return pages;
+  }
+
+  /** With the formats of numbers; a file that has none cannot be asked for them. */
+  private static ReadableWorkbook book(byte[] bytes) throws IOException {
+    try {
+      return new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true));
+    } catch (ExcelReaderException e) {
+      return new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(false, true));
+    }
   }
 
   private static List<List<Cell>> rows(Sheet sheet, boolean from1904) throws IOException {
