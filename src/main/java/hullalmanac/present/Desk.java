@@ -10,6 +10,7 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What one writes at: changes the record, and goes from sheet to sheet. */
 public interface Desk {
@@ -40,6 +41,9 @@ public interface Desk {
 
   /** Asks the change log, which touches the file. */
   <T> void ask(Function<EditService, T> question, Consumer<T> answer);
+
+  /** Reckons something long, from values alone. */
+  <T> void reckon(Supplier<T> work, Consumer<T> answer);
 
   /** Lets the change log put something back, and shows what came of it everywhere. */
   void act(Consumer<EditService> act);

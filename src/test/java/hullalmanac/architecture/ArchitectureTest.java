@@ -115,6 +115,14 @@ class ArchitectureTest {
           "store",
               List.of("java.sql..", "org.sqlite..", "java.io..", "java.nio..", "java.security.."),
           "exchange", List.of("java.io..", "java.nio..", "java.security..", "de.siegmar.fastcsv.."),
+          "exchange.list",
+              List.of(
+                  "java.io..",
+                  "java.nio..",
+                  "javax.xml.stream..",
+                  "de.siegmar.fastcsv..",
+                  "org.apache.commons.compress..",
+                  "org.dhatim.fastexcel.."),
           "exchange.photo",
               List.of(
                   "java.io..",
@@ -197,6 +205,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.report..")
           .layer("find")
           .definedBy("hullalmanac.core.find..")
+          .layer("list")
+          .definedBy("hullalmanac.core.list..")
           .whereLayer("record")
           .mayNotAccessAnyLayer()
           .whereLayer("work")
@@ -213,6 +223,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("record")
           .whereLayer("entry")
           .mayOnlyAccessLayers("record")
+          .whereLayer("list")
+          .mayOnlyAccessLayers("record", "reckon", "entry", "find", "work")
           .because("the mathematics reads from the sun to the date in one direction");
 
   @ArchTest
@@ -263,7 +275,12 @@ class ArchitectureTest {
           .resideOutsideOfPackage("hullalmanac.exchange..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("de.siegmar..", "com.drew..", "net.coobird..")
+          .resideInAnyPackage(
+              "de.siegmar..",
+              "com.drew..",
+              "net.coobird..",
+              "org.dhatim..",
+              "org.apache.commons.compress..")
           .because("bytes become values at one border");
 
   @ArchTest

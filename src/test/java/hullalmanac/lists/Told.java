@@ -45,10 +45,29 @@ final class Told {
                 lines.add(
                     "column " + c.label() + " = " + c.field().words() + " (" + c.why() + ")"));
     plan.questions()
-        .forEach(q -> lines.add("question: " + q.asked() + ": " + q.words() + " -> " + q.chosen()));
+        .forEach(
+            q ->
+                lines.add(
+                    "question: "
+                        + q.asked()
+                        + ": "
+                        + q.why()
+                        + " "
+                        + q.words()
+                        + " -> "
+                        + q.chosen()));
     plan.coats()
         .ifPresent(
-            q -> lines.add("question: " + q.asked() + ": " + q.words() + " -> " + q.chosen()));
+            q ->
+                lines.add(
+                    "question: "
+                        + q.asked()
+                        + ": "
+                        + q.why()
+                        + " "
+                        + q.words()
+                        + " -> "
+                        + q.chosen()));
     plan.newHarbours()
         .forEach(
             h ->

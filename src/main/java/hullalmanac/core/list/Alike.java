@@ -37,7 +37,7 @@ public record Alike(
       return !inList.isEmpty()
           && !there.isEmpty()
           && !Shape.sameWords(inList, there)
-          && !People.samePhone(inList, there);
+          && !People.agree(inList, there);
     }
   }
 }

@@ -71,8 +71,7 @@ final class LineMaker {
   private final List<String> boatNotes = new ArrayList<>();
   private final List<String> ownerNotes = new ArrayList<>();
   private final Map<ListField, String> texts = new HashMap<>();
-  private final List<Laid> works = new ArrayList<>();
-  private final List<Laid> products = new ArrayList<>();
+  private final WorkSaid work = new WorkSaid();
   private Optional<BoatType> type = Optional.empty();
   private Optional<Length> loa = Optional.empty();
   private Optional<Length> beam = Optional.empty();
@@ -80,15 +79,6 @@ final class LineMaker {
   private Optional<Integer> built = Optional.empty();
   private Optional<Finish> finish = Optional.empty();
   private Optional<Tone> tone = Optional.empty();
-
-  /**
-   * A day of work, or a product that was laid.
-   *
-   * @param column in which it stands
-   * @param said with its heading
-   * @param product its name; empty for a day
-   */
-  private record Laid(int column, Optional<LocalDate> day, String said, String product) {}
 
   LineMaker(int row, ListReaders readers) {
     this.row = row;
@@ -280,7 +270,7 @@ final class LineMaker {
   private void harbour(ListColumn column, Cell cell) {
     Optional<Harbour> exact = readers.known().harbour(cell.text());
     Optional<Harbour> before = readers.known().harbourBefore(cell.text());
-    if (exact.isEmpty() && before.isPresent() && !texts.containsKey(ListField.BERTH)) {
+    if (exact.isEmpty() && before.isPresent() && !readers.hasBerths()) {
       String rest = after(cell.text(), Folding.words(before.get().name()).size());
       texts.put(ListField.HARBOUR, before.get().name());
       texts.put(ListField.BERTH, rest);
@@ -304,7 +294,7 @@ final class LineMaker {
     shown.put(column.index(), read.shown());
     read.said().ifPresent(s -> mark(column, cell, s, read.value().isPresent()));
     if (read.value().isPresent()) {
-      works.add(new Laid(column.index(), read.value(), noted(column, cell), ""));
+      work.day(column.index(), read.value().get(), noted(column, cell));
     } else {
       boatNotes.add(noted(column, cell));
     }
@@ -312,9 +302,18 @@ final class LineMaker {
 
   private void product(ListColumn column, Cell cell) {
     Optional<String> name = readers.known().product(cell.text()).map(p -> p.name());
-    products.add(
-        new Laid(column.index(), Optional.empty(), noted(column, cell), name.orElse(cell.text())));
+    work.product(column.index(), name.orElse(cell.text()), noted(column, cell));
     name.ifPresent(n -> shown.put(column.index(), n));
+  }
+
+  /** What is said of a cell that was taken: the sentences about it, or what it was read as. */
+  String said(int column) {
+    String sentences =
+        marks.stream()
+            .filter(m -> m.column() == column)
+            .map(Mark::sentence)
+            .collect(Collectors.joining(" "));
+    return sentences.isEmpty() ? shown.getOrDefault(column, "") : sentences;
   }
 
   /** A phone that stands in the notes or the name of an owner without one. */
@@ -367,7 +366,7 @@ final class LineMaker {
             built,
             finish,
             tone,
-            withProducts()),
+            Stream.concat(boatNotes.stream(), work.notes().stream()).toList()),
         new Line.Owner(
             name,
             isFirm(name) ? PartyKind.FIRM : PartyKind.PERSON,
@@ -380,7 +379,7 @@ final class LineMaker {
             texts.getOrDefault(ListField.BERTH, ""),
             texts.getOrDefault(ListField.KEYS, ""),
             texts.getOrDefault(ListField.GATE_CODE, "")),
-        visits(),
+        work.visits(),
         shown,
         marks);
   }
@@ -403,37 +402,5 @@ final class LineMaker {
   private boolean isFirm(String name) {
     boolean onlyFirm = name.equals(texts.get(ListField.FIRM)) && !name.isEmpty();
     return onlyFirm || Folding.words(name).stream().anyMatch(FIRM_WORDS::contains);
-  }
-
-  /** Without a day of a visit the product is a note on the boat. */
-  private List<String> withProducts() {
-    List<String> notes = new ArrayList<>(boatNotes);
-    if (works.isEmpty()) {
-      products.forEach(p -> notes.add(p.said()));
-    }
-    return notes;
-  }
-
-  /** What was laid is said with the visit whose day stands next to it at the left, or the first. */
-  private List<Line.Work> visits() {
-    List<Line.Work> visits = new ArrayList<>();
-    for (Laid work : works) {
-      List<Laid> laid = products.stream().filter(p -> dayOf(p).equals(work)).toList();
-      visits.add(
-          new Line.Work(
-              work.day().orElseThrow(),
-              Stream.concat(Stream.of(work), laid.stream())
-                  .map(Laid::said)
-                  .collect(Collectors.joining("\n")),
-              laid.stream().map(Laid::product).collect(Collectors.joining(", "))));
-    }
-    return visits;
-  }
-
-  private Laid dayOf(Laid product) {
-    return works.stream()
-        .filter(w -> w.column() < product.column())
-        .reduce((a, b) -> b)
-        .orElseGet(() -> works.get(0));
   }
 }

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
  * @param questions that rows raise
  */
 record Lines(List<Line> lines, List<Aside> asides, List<Question> questions) {
+  /** The answer that leaves a row out. */
   static final String LEFT_OUT = "left out";
 
   /** Reads a list. */
@@ -133,7 +134,8 @@ record Lines(List<Line> lines, List<Aside> asides, List<Question> questions) {
         questions.add(
             Question.of(
                 phoneId(row),
-                "Row " + (row + 1) + ": " + stray.get() + " may be a phone",
+                "Row " + (row + 1) + ": " + stray.get(),
+                "It may be the owner’s phone.",
                 List.of(Question.LEAVE, Question.TAKE),
                 choices));
       }
@@ -245,9 +247,7 @@ record Lines(List<Line> lines, List<Aside> asides, List<Question> questions) {
     }
 
     private static String noBoat(Line line) {
-      return "No boat stands in this row; "
-          + line.owner().name()
-          + " comes in alone, with what is said of the boat as a note.";
+      return "No boat stands in this row; " + line.owner().name() + " comes in alone.";
     }
 
     private static String noOwner(Line line) {

@@ -58,6 +58,11 @@ public record ListChoices(
     return new ListChoices(headingRow, fields, typed, more);
   }
 
+  /** The same with a row that comes in or is left out. */
+  public ListChoices comesIn(int row, boolean yes) {
+    return answer(Lines.rowId(row), yes ? ShownRow.YES : Lines.LEFT_OUT);
+  }
+
   Optional<String> answer(String id) {
     return Optional.ofNullable(answers.get(id));
   }

@@ -61,7 +61,7 @@ final class ListEdit {
     return Edit.put(put);
   }
 
-  private void harbour(ListPlan.NewHarbour asked) {
+  private void harbour(NewHarbour asked) {
     Harbour harbour =
         new Harbour(
             ids.next(),

@@ -1,6 +1,5 @@
 package hullalmanac.core.list;
 
-import hullalmanac.core.find.Folding;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.BoatType;
 import hullalmanac.core.record.Coded;
@@ -15,11 +14,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -52,6 +49,7 @@ public final class ListPlan {
   private final KnownNames known;
   private final ListTable table;
   private final List<ListColumn> columns;
+  private final ListReaders readers;
   private final List<Line> lines;
   private final People people;
   private final Boats boats;
@@ -59,14 +57,6 @@ public final class ListPlan {
   private final List<Question> questions;
   private final List<Alike> alikes;
   private final List<Mark> marks;
-
-  /**
-   * A harbour that is not in the record yet.
-   *
-   * @param latitude degrees, north positive; absent while nobody said
-   * @param why where the latitude comes from, in words
-   */
-  public record NewHarbour(String name, Optional<Double> latitude, String why) {}
 
   /**
    * What would come in.
@@ -93,8 +83,7 @@ public final class ListPlan {
             almanac.business(),
             remembered(almanac, table.headings().folded()),
             choices.fields());
-    ListReaders readers =
-        new ListReaders(table, columns, known, almanac.business(), today, choices);
+    readers = new ListReaders(table, columns, known, almanac.business(), today, choices);
     Lines read = Lines.of(table, columns, readers, choices);
     People everybody = new People(almanac, read.lines(), choices);
     Boats all = new Boats(almanac, today, read.lines(), everybody, choices);
@@ -212,6 +201,16 @@ public final class ListPlan {
     return columns;
   }
 
+  /** How many rows the list has, headings and all. */
+  public int height() {
+    return table.grid().rows().size();
+  }
+
+  /** Names of the harbours of the record, in order. */
+  public List<String> knownHarbours() {
+    return almanac.harbours().stream().map(Harbour::name).sorted().toList();
+  }
+
   /** What comes in, in order of rows. */
   public List<Line> lines() {
     return lines;
@@ -252,51 +251,32 @@ public final class ListPlan {
 
   /** Harbours that the record does not have. */
   public List<NewHarbour> newHarbours() {
-    Map<String, String> names = new LinkedHashMap<>();
-    for (Line line : lines) {
-      String name = line.hasBoat() ? line.place().harbour() : "";
-      note(names, name);
-    }
-    if (lines.stream().anyMatch(l -> l.hasBoat() && l.place().harbour().isEmpty())) {
-      note(names, usualHarbour());
-    }
-    return names.values().stream().map(this::newHarbour).toList();
+    return NewHarbour.of(lines, usualHarbour(), almanac, choices);
   }
 
-  private void note(Map<String, String> names, String name) {
-    if (!name.isBlank() && known.harbour(name).isEmpty()) {
-      names.putIfAbsent(Folding.name(name), name);
-    }
+  /** How a row is shown before it comes in; only rows that are read. */
+  public List<ShownRow> rows() {
+    Map<Integer, List<Line>> byRow = lines.stream().collect(Collectors.groupingBy(Line::row));
+    Map<Integer, List<Mark>> marked = marks.stream().collect(Collectors.groupingBy(Mark::row));
+    return table.rows().stream()
+        .map(
+            r ->
+                ShownRow.of(
+                    r,
+                    byRow.getOrDefault(r, List.of()),
+                    marked.getOrDefault(r, List.of()),
+                    table.grid().row(r),
+                    choices))
+        .toList();
   }
 
-  private NewHarbour newHarbour(String name) {
-    Optional<Double> said = latitude(LATITUDE + Folding.name(name));
-    if (said.isPresent()) {
-      return new NewHarbour(name, said, "as you wrote");
+  /** What a text would mean in a cell of a row, as a sentence. */
+  public String say(int row, int column, String text) {
+    LineMaker maker = new LineMaker(row, readers);
+    if (!text.isBlank()) {
+      maker.take(columns.get(column), Cell.of(text));
     }
-    OptionalDouble mean = almanac.harbours().stream().mapToDouble(Harbour::latitude).average();
-    if (mean.isPresent()) {
-      return new NewHarbour(
-          name,
-          Optional.of(Math.round(mean.getAsDouble() * 10) / 10.0),
-          "as your other harbours; correct it where it lies elsewhere");
-    }
-    Optional<Double> other =
-        choices.answers().keySet().stream()
-            .filter(k -> k.startsWith(LATITUDE))
-            .sorted()
-            .map(this::latitude)
-            .flatMap(Optional::stream)
-            .findFirst();
-    return new NewHarbour(name, other, other.isPresent() ? "as the other new harbour" : "");
-  }
-
-  private Optional<Double> latitude(String id) {
-    return choices
-        .answer(id)
-        .filter(t -> t.matches("-?\\d{1,2}(\\.\\d+)?"))
-        .map(Double::valueOf)
-        .filter(d -> Math.abs(d) <= 90);
+    return maker.said(column);
   }
 
   /** The harbour of boats for which the list names none; empty where nobody said. */
@@ -321,7 +301,8 @@ public final class ListPlan {
         ? Optional.of(
             Question.of(
                 COATS,
-                "Products of your shelf that the list names were laid on",
+                "Products were laid on",
+                "The list names products of your shelf.",
                 List.of(NO_COAT, TOPSIDES, HULL),
                 choices))
         : Optional.empty();

@@ -14,6 +14,7 @@ import java.util.Map;
 final class ListReaders {
   private final LocalDate today;
   private final KnownNames known;
+  private final boolean berths;
   private final Map<Integer, ListDays> days = new HashMap<>();
   private final Map<Integer, ListLengths> lengths = new HashMap<>();
   private final List<Question> questions = new ArrayList<>();
@@ -27,6 +28,7 @@ final class ListReaders {
       ListChoices choices) {
     this.today = today;
     this.known = known;
+    this.berths = columns.stream().anyMatch(c -> c.field() == ListField.BERTH);
     for (ListColumn column : columns) {
       List<Cell> cells = table.column(column.index());
       if (column.field() == ListField.LAST_VISIT) {
@@ -48,7 +50,8 @@ final class ListReaders {
     Question question =
         Question.of(
             "days " + column.index(),
-            column.label() + ": no date says whether the day or the month stands first",
+            "Days of " + column.label(),
+            "No date of this column says whether the day or the month stands first.",
             List.of(first.words(), second.words()),
             choices);
     questions.add(question);
@@ -61,6 +64,11 @@ final class ListReaders {
 
   KnownNames known() {
     return known;
+  }
+
+  /** Whether the list has a column of berth numbers. */
+  boolean hasBerths() {
+    return berths;
   }
 
   ListDays days(ListColumn column) {

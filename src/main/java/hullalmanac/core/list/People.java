@@ -120,6 +120,11 @@ final class People {
     return x.size() == 1 && x.equals(numbers(b)) && !Shape.hasLetter(a) && !Shape.hasLetter(b);
   }
 
+  /** Whether two texts may be one phone number, perhaps with the code of a country before it. */
+  static boolean agree(String a, String b) {
+    return !Shape.hasLetter(a) && !Shape.hasLetter(b) && shared(numbers(a), numbers(b));
+  }
+
   private static List<String> mails(String mail) {
     return Arrays.stream(mail.toLowerCase(Locale.ROOT).split("[\\s,;]+"))
         .filter(m -> !m.isEmpty())

@@ -78,6 +78,7 @@ record Splitting(List<List<Cell>> parts, Set<Integer> undealt, Optional<Question
                 + ": “"
                 + cells.get(boat.orElseThrow().index()).text().replaceAll("\\R", " / ")
                 + "”",
+            "It may be one boat or several.",
             List.of(Question.ONE, all),
             choices);
     return question.chosen().equals(all)

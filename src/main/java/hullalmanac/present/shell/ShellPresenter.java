@@ -14,6 +14,7 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
@@ -30,6 +31,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Reads the record, hands it to the places, has it changed, and goes from place to place and back.
@@ -45,6 +47,7 @@ public final class ShellPresenter implements Desk {
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
+  private final ListSheet list = new ListSheet(this);
   private final OwnerPresenter owner;
   private final List<Runnable> afterwards = new ArrayList<>();
   private long newest;
@@ -63,7 +66,7 @@ public final class ShellPresenter implements Desk {
     this.edits = edits;
     this.tasks = tasks;
     this.ahead = new AheadPresenter(this::openBoat, this::openCatchUp);
-    this.boats = new BoatsPresenter(this);
+    this.boats = new BoatsPresenter(this, this::openList);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
   }
@@ -174,6 +177,13 @@ public final class ShellPresenter implements Desk {
     }
   }
 
+  /** Opens the sheet that brings a list in, as it was left. */
+  public void openList() {
+    if (!trail.now().sheet().equals(Optional.of(list))) {
+      open(list);
+    }
+  }
+
   /** Opens the bin. */
   public void openBin() {
     open(new BinSheet(this));
@@ -192,6 +202,11 @@ public final class ShellPresenter implements Desk {
   @Override
   public <T> void ask(Function<EditService, T> question, Consumer<T> answer) {
     tasks.run(Lane.DATABASE, () -> question.apply(edits), answer, this::failed);
+  }
+
+  @Override
+  public <T> void reckon(Supplier<T> work, Consumer<T> answer) {
+    tasks.run(Lane.COMPUTING, work, answer, this::failed);
   }
 
   @Override

@@ -35,6 +35,7 @@ public final class BoatsPanel extends JPanel {
                 BoatsState.Item::name, BoatsState.Item::status, BoatsState.Item::detail),
             new FoundList.Acts<>(
                 presenter::find, i -> presenter.choose(i.boat()), presenter::newBoat));
+    list.also("Bring a list in …", presenter::bringListIn);
     sides = new ListBesidePage(list, page, "All boats");
     list.onChosen(() -> sides.choosing(false));
     add(sides);

@@ -4,6 +4,7 @@ import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
@@ -14,12 +15,14 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 
 /**
@@ -56,6 +59,7 @@ final class EditGrid extends JTable {
     getTableHeader().setReorderingAllowed(false);
     headerAtLeft();
     setDefaultEditor(Object.class, new Editor());
+    setDefaultRenderer(Object.class, new Marked());
     keys();
     getSelectionModel().addListSelectionListener(e -> tell());
     getColumnModel().getSelectionModel().addListSelectionListener(e -> tell());
@@ -129,6 +133,24 @@ final class EditGrid extends JTable {
 
     private List<String> ids(SheetState.Grid grid) {
       return grid.rows().stream().map(SheetState.GridRow::id).toList();
+    }
+  }
+
+  /** Shows a cell, with a sign in front where it needs a look. */
+  private final class Marked extends DefaultTableCellRenderer {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public Component getTableCellRendererComponent(
+        JTable table, Object value, boolean chosen, boolean focused, int row, int column) {
+      super.getTableCellRendererComponent(table, value, chosen, focused, row, column);
+      boolean marked = cells.state.rows().get(row).marked().contains(column);
+      setIcon(
+          marked
+              ? new LookSign(chosen ? table.getSelectionForeground() : Theme.colour("look"))
+              : null);
+      getAccessibleContext().setAccessibleDescription(marked ? "needs a look" : null);
+      return this;
     }
   }
 
@@ -247,6 +269,38 @@ final class EditGrid extends JTable {
     }
   }
 
+  /** The cell that is chosen. */
+  Optional<At> chosen() {
+    return onCell() && getSelectedRow() < cells.getRowCount()
+        ? Optional.of(cells.at(getSelectedRow(), getSelectedColumn()))
+        : Optional.empty();
+  }
+
+  /** The text that is being written. */
+  Optional<String> writing() {
+    return isEditing() && getEditorComponent() instanceof JTextField field
+        ? Optional.of(field.getText())
+        : Optional.empty();
+  }
+
+  /** Chooses a cell, if there is one such, and goes on writing a text in it. */
+  void choose(At at, Optional<String> text) {
+    List<String> rows = cells.state.rows().stream().map(SheetState.GridRow::id).toList();
+    List<String> columns = cells.state.columns().stream().map(SheetState.Column::id).toList();
+    int row = rows.indexOf(at.row());
+    int column = columns.indexOf(at.field());
+    if (row >= 0 && column >= 0) {
+      changeSelection(row, column, false, false);
+      text.filter(t -> editCellAt(row, column))
+          .ifPresent(
+              t -> {
+                JTextField field = (JTextField) getEditorComponent();
+                field.setText(t);
+                field.requestFocusInWindow();
+              });
+    }
+  }
+
   private String hint(int column) {
     Input input = cells.state.columns().get(column).input();
     return input instanceof Input.Choice choice ? String.join(", ", choice.words()) : "";
@@ -296,7 +350,8 @@ final class EditGrid extends JTable {
       int widest = getFontMetrics(getFont()).stringWidth(getColumnName(c)) + gap;
       for (int r = 0; r < Math.min(ROWS_MEASURED, getRowCount()); r++) {
         String text = String.valueOf(getValueAt(r, c));
-        widest = Math.max(widest, getFontMetrics(getFont()).stringWidth(text));
+        int sign = cells.state.rows().get(r).marked().contains(c) ? 2 * gap : 0;
+        widest = Math.max(widest, getFontMetrics(getFont()).stringWidth(text) + sign);
       }
       TableColumn column = getColumnModel().getColumn(c);
       column.setPreferredWidth(widest + gap);

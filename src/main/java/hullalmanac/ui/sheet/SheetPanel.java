@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -34,6 +35,8 @@ public final class SheetPanel extends JPanel {
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
   private final transient Map<String, GridView> grids = new LinkedHashMap<>();
   private final transient Map<String, PhotosView> photos = new LinkedHashMap<>();
+  private final transient Map<String, FilesView> files = new LinkedHashMap<>();
+  private final transient List<TidyTable> tables = new ArrayList<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
   private final JTextArea trouble = Labels.wrapped("", false);
@@ -51,7 +54,7 @@ public final class SheetPanel extends JPanel {
     scroll.getVerticalScrollBar().setUnitIncrement(24);
     add(scroll);
     Act.within(this, "ESCAPE", leave);
-    Act.within(this, "ctrl V", this::pastePhotos);
+    Act.within(this, "ctrl V", this::paste);
     Act.within(this, "control ENTER", () -> main.ifPresent(this::press));
   }
 
@@ -61,9 +64,12 @@ public final class SheetPanel extends JPanel {
     sheet.ifPresent(s -> s.press(button));
   }
 
-  /** Takes photos from the clipboard where nothing else that has the cursor takes them. */
-  private void pastePhotos() {
-    photos.values().stream().filter(PhotosView::open).findFirst().ifPresent(PhotosView::paste);
+  /** Takes what is on the clipboard where nothing else that has the cursor takes it. */
+  private void paste() {
+    Stream.<DropFrame>concat(photos.values().stream(), files.values().stream())
+        .filter(DropFrame::open)
+        .findFirst()
+        .ifPresent(DropFrame::paste);
   }
 
   /** Takes every text that was written and not yet taken. */
@@ -97,7 +103,10 @@ public final class SheetPanel extends JPanel {
     if (!now.equals(shape)) {
       shape = now;
       Standpoint before = Standpoint.of(scroll);
+      Map<String, GridView.Cursor> cursors = new LinkedHashMap<>();
+      grids.forEach((id, grid) -> grid.cursor().ifPresent(c -> cursors.put(id, c)));
       build(state);
+      grids.forEach((id, grid) -> Optional.ofNullable(cursors.get(id)).ifPresent(grid::moveCursor));
       starting = starting && before.focused().isEmpty();
       if (!before.restore(scroll) && (starting || before.focused().isPresent())) {
         first.ifPresent(Runnable::run);
@@ -107,8 +116,13 @@ public final class SheetPanel extends JPanel {
     facts.setText(state.facts());
     trouble.setText(state.trouble().orElse(""));
     trouble.setVisible(state.trouble().isPresent());
+    int table = 0;
     for (SheetState.Block block : state.blocks()) {
-      if (block instanceof SheetState.Form form) {
+      if (block instanceof SheetState.Table read && !read.rows().isEmpty()) {
+        tables.get(table++).show(read.rows());
+      } else if (block instanceof SheetState.Files some) {
+        files.get(some.id()).show(some);
+      } else if (block instanceof SheetState.Form form) {
         form.fields().forEach(f -> fields.get(form.id() + "/" + f.id()).show(f));
       } else if (block instanceof SheetState.Grid grid) {
         grids.get(grid.id()).show(grid);
@@ -131,6 +145,10 @@ public final class SheetPanel extends JPanel {
         grid.rows().forEach(r -> shape.add(List.of(r.id(), r.label())));
       } else if (block instanceof SheetState.Photos some) {
         shape.add(some.id() + some.heading());
+      } else if (block instanceof SheetState.Files some) {
+        shape.add(List.of(some.id(), some.heading(), some.choose()));
+      } else if (block instanceof SheetState.Table table) {
+        shape.add(List.of(table.heading(), table.columns(), table.rows().isEmpty()));
       } else {
         shape.add(block);
       }
@@ -142,6 +160,8 @@ public final class SheetPanel extends JPanel {
     fields.clear();
     grids.clear();
     photos.clear();
+    files.clear();
+    tables.clear();
     first = Optional.empty();
     main = Optional.empty();
     ScrollColumn column =
@@ -177,6 +197,12 @@ public final class SheetPanel extends JPanel {
         first = first.or(() -> Optional.of(view::requestFocusInWindow));
       }
       column.add(view, "wmin 0, gapbottom 8" + (some.open() ? ", hmin 120" : ""));
+    } else if (block instanceof SheetState.Files some) {
+      heading(column, some.heading());
+      FilesView view = new FilesView(some, sheet.orElseThrow());
+      files.put(some.id(), view);
+      first = first.or(() -> Optional.of(view::requestFocusInWindow));
+      column.add(view, "wmin 0, gapbottom 8");
     } else if (block instanceof SheetState.Words words) {
       column.add(Labels.wrapped(words.text(), true), "wmin 100");
     }
@@ -225,11 +251,16 @@ public final class SheetPanel extends JPanel {
     return row;
   }
 
-  private static JComponent table(SheetState.Table table) {
+  private JComponent table(SheetState.Table table) {
     if (table.rows().isEmpty()) {
       return Labels.quiet(table.empty());
     }
-    TidyTable view = new TidyTable(table.heading(), table.columns(), table.rows());
+    TidyTable view =
+        new TidyTable(
+            table.heading().isEmpty() ? String.join(", ", table.columns()) : table.heading(),
+            table.columns(),
+            table.rows());
+    tables.add(view);
     JPanel stack = new JPanel(new BorderLayout());
     stack.add(view.getTableHeader(), BorderLayout.NORTH);
     stack.add(view);

@@ -21,6 +21,8 @@ public final class FoundList<T> extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final JTextField find = new JTextField();
+  private final JPanel buttons =
+      new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 6", "[grow, fill]", ""));
   private final JLabel found = Labels.quiet("");
   private final DefaultListModel<T> items = new DefaultListModel<>();
   private final JList<T> list = new JList<>(items);
@@ -65,7 +67,9 @@ public final class FoundList<T> extends JPanel {
             list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(null);
     add(find, "hmin 32");
-    add(add, "hmin 32");
+    buttons.setOpaque(false);
+    buttons.add(add, "hmin 32");
+    add(buttons);
     add(found);
     add(scroll, "wmin 0");
     setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
@@ -79,6 +83,14 @@ public final class FoundList<T> extends JPanel {
     Act.on(find, "ESCAPE", () -> find.setText(""));
     Act.on(find, "DOWN", list::requestFocusInWindow);
     Typing.in(find, () -> acts.find().accept(find.getText()));
+  }
+
+  /** One thing more that one can do, below the button that adds one. */
+  public void also(String words, Runnable act) {
+    JButton button = new JButton(words);
+    button.setName(words);
+    button.addActionListener(e -> act.run());
+    buttons.add(button, "hmin 32");
   }
 
   /** Tells who wants to know that one was chosen. */

@@ -55,6 +55,24 @@ public final class TidyTable extends JTable {
     }
   }
 
+  /** Shows other rows. */
+  public void show(List<List<String>> rows) {
+    DefaultTableModel model = (DefaultTableModel) getModel();
+    List<List<String>> now = new ArrayList<>();
+    for (int r = 0; r < model.getRowCount(); r++) {
+      List<String> cells = new ArrayList<>();
+      for (int c = 0; c < model.getColumnCount(); c++) {
+        cells.add(String.valueOf(model.getValueAt(r, c)));
+      }
+      now.add(cells);
+    }
+    if (!now.equals(rows)) {
+      model.setRowCount(0);
+      rows.forEach(r -> model.addRow(r.toArray()));
+      fit();
+    }
+  }
+
   /** Lets a row be opened, by Enter or two clicks. */
   public void onOpen(IntConsumer open) {
     Runnable chosen =
@@ -100,6 +118,20 @@ public final class TidyTable extends JTable {
       }
     }
     return String.join("\n", lines) + "\n";
+  }
+
+  /** The whole of a text for which there is no room. */
+  @Override
+  public String getToolTipText(MouseEvent e) {
+    int row = rowAtPoint(e.getPoint());
+    int column = columnAtPoint(e.getPoint());
+    if (row < 0 || column < 0) {
+      return super.getToolTipText(e);
+    }
+    String text = String.valueOf(getValueAt(row, column));
+    boolean room =
+        getFontMetrics(getFont()).stringWidth(text) <= getColumnModel().getColumn(column).getWidth();
+    return room ? super.getToolTipText(e) : text;
   }
 
   private void headerAtLeft() {
