@@ -39,11 +39,11 @@ public interface Desk {
     change(what, almanac -> Change.checked(almanac, edit.apply(almanac)), done);
   }
 
+  /** Reckons something that may take long and touches no file. */
+  <T> void reckon(Supplier<T> work, Consumer<T> answer);
+
   /** Asks the change log, which touches the file. */
   <T> void ask(Function<EditService, T> question, Consumer<T> answer);
-
-  /** Reckons something long, from values alone. */
-  <T> void reckon(Supplier<T> work, Consumer<T> answer);
 
   /** Lets the change log put something back, and shows what came of it everywhere. */
   void act(Consumer<EditService> act);

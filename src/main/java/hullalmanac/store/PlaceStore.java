@@ -4,8 +4,10 @@ import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.Harbour;
+import hullalmanac.core.record.Practice;
 import hullalmanac.core.record.Water;
 import java.sql.SQLException;
+import java.time.DayOfWeek;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +26,12 @@ final class PlaceStore {
           day_order
           risk
           as_of
+          address
+          tax_number
+          paper
+          first_day
+          lead_weeks
+          practice
           """);
 
   private static final Columns HARBOUR =
@@ -82,7 +90,13 @@ final class PlaceStore {
                     row.coded(Business.Units.class, "units"),
                     row.coded(Business.DayOrder.class, "day_order"),
                     row.maybeReal("risk"),
-                    row.maybeDay("as_of")))
+                    row.maybeDay("as_of"),
+                    new Business.Letterhead(row.text("address"), row.text("tax_number")),
+                    new Business.Habits(
+                        row.coded(Business.Paper.class, "paper"),
+                        DayOfWeek.of(row.whole("first_day")),
+                        row.whole("lead_weeks")),
+                    Practice.parse(row.text("practice"))))
         .stream()
         .findFirst();
   }
@@ -99,7 +113,13 @@ final class PlaceStore {
                 .set("units", b.units())
                 .set("day_order", b.dayOrder())
                 .set("risk", b.risk())
-                .set("as_of", b.asOf()));
+                .set("as_of", b.asOf())
+                .set("address", b.letterhead().address())
+                .set("tax_number", b.letterhead().taxNumber())
+                .set("paper", b.habits().paper())
+                .set("first_day", b.habits().firstDay().getValue())
+                .set("lead_weeks", b.habits().leadWeeks())
+                .set("practice", b.practice().text()));
   }
 
   List<Harbour> harbours() throws SQLException {

@@ -14,6 +14,7 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Photo;
+import hullalmanac.core.record.Practice;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.Step;
@@ -82,7 +83,10 @@ final class Draft {
             Business.Units.FEET,
             Business.DayOrder.DAY_FIRST,
             Optional.empty(),
-            Optional.of(AS_OF)),
+            Optional.of(AS_OF),
+            new Business.Letterhead("Boatshed Lane 3, Quillhaven", ""),
+            Business.Habits.USUAL,
+            Practice.STANDARD),
         harbours,
         parties,
         boats,

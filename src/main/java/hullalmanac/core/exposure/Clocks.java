@@ -57,9 +57,12 @@ public final class Clocks {
    */
   public record Days(LocalDate from, LocalDate asOf, LocalDate until) {}
 
-  /** Clocks by the starter values that know every washing of the record. */
+  /** Clocks by the business's practice that know every washing of the record. */
   public Clocks(Almanac almanac, LocalDate from, LocalDate until) {
-    this(almanac, WearPractice.usual(), new Days(from, LocalDate.MAX, until));
+    this(
+        almanac,
+        WearPractice.of(almanac.business().practice()),
+        new Days(from, LocalDate.MAX, until));
   }
 
   public Clocks(Almanac almanac, WearPractice practice, Days days) {

@@ -3,6 +3,8 @@ package hullalmanac.core.exposure;
 import hullalmanac.core.record.Attitude;
 import hullalmanac.core.record.CoatClass;
 import hullalmanac.core.record.Cover;
+import hullalmanac.core.record.Practice;
+import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Tone;
@@ -15,7 +17,7 @@ import java.util.Map;
 
 /**
  * How much faster or slower things wear: factors on the wear of an average day, except where said.
- * Every number of {@link #usual()} is common practice, no source.
+ * Every number is common practice, no source; most may be set in {@link Practice}.
  *
  * @param sunShare share of wear that is the sun's, 0 to 1; the rest is wetness
  * @param leastWear least wear of any day, in reference days: a coat ages by mere time
@@ -102,44 +104,82 @@ public record WearPractice(
 
   /** The starter values. */
   public static WearPractice usual() {
+    return of(Practice.STANDARD);
+  }
+
+  /** As a business has it. */
+  public static WearPractice of(Practice p) {
     return new WearPractice(
-        0.85,
+        p.of(PracticeValue.SUN_SHARE),
         0.03,
-        0.6,
-        new Facing(60, 1.25, 0.80),
+        p.of(PracticeValue.MEAN_SKY),
+        new Facing(60, p.of(PracticeValue.SUNWARD), p.of(PracticeValue.SHADED)),
+        coversOf(p),
+        Map.of(Tone.LIGHT, 1.0, Tone.DARK, p.of(PracticeValue.DARK)),
         Map.of(
-            Cover.OPEN, new Shelter(1.00, 1.00),
-            Cover.COVERED_SLIP, new Shelter(0.55, 0.12),
-            Cover.FITTED_COVER, new Shelter(0.95, 0.10),
-            Cover.SHRINK_WRAP, new Shelter(0.50, 0.08),
-            Cover.SHRINK_WRAP_TO_WATERLINE, new Shelter(0.10, 0.08),
-            Cover.SHED, new Shelter(0.05, 0.05)),
-        Map.of(Tone.LIGHT, 1.0, Tone.DARK, 1.2),
-        Map.of(Use.IDLE, 0.9, Use.WEEKENDS, 1.0, Use.WEEKLY, 1.15, Use.CHARTER_OR_FISHING, 1.4),
-        Map.of(Water.SALT, 1.0, Water.BRACKISH, 0.7, Water.FRESH, 0.4, Water.ASHORE, 0.25),
-        usualSurfaces(),
-        1.3,
+            Use.IDLE, p.of(PracticeValue.USE_IDLE),
+            Use.WEEKENDS, 1.0,
+            Use.WEEKLY, p.of(PracticeValue.USE_WEEKLY),
+            Use.CHARTER_OR_FISHING, p.of(PracticeValue.USE_HARD)),
         Map.of(
-            CoatClass.WAX, new WashWear(0.7, 15, ENDS_IT),
-            CoatClass.SEALANT, new WashWear(0.5, 5, 25),
-            CoatClass.SILICA, new WashWear(0.3, 1, 4)));
+            Water.SALT, 1.0,
+            Water.BRACKISH, p.of(PracticeValue.WET_BRACKISH),
+            Water.FRESH, p.of(PracticeValue.WET_FRESH),
+            Water.ASHORE, p.of(PracticeValue.WET_ASHORE)),
+        surfacesOf(p),
+        p.of(PracticeValue.SOOTY_TRANSOM),
+        washesOf(p));
+  }
+
+  private static Map<Cover, Shelter> coversOf(Practice p) {
+    return Map.of(
+        Cover.OPEN,
+        new Shelter(1, 1),
+        Cover.COVERED_SLIP,
+        new Shelter(p.of(PracticeValue.SLIP_UPRIGHT), p.of(PracticeValue.SLIP_LYING)),
+        Cover.FITTED_COVER,
+        new Shelter(p.of(PracticeValue.COVER_UPRIGHT), p.of(PracticeValue.COVER_LYING)),
+        Cover.SHRINK_WRAP,
+        new Shelter(p.of(PracticeValue.WRAP_UPRIGHT), p.of(PracticeValue.WRAP_LYING)),
+        Cover.SHRINK_WRAP_TO_WATERLINE,
+        new Shelter(p.of(PracticeValue.LOW_WRAP_UPRIGHT), p.of(PracticeValue.LOW_WRAP_LYING)),
+        Cover.SHED,
+        new Shelter(p.of(PracticeValue.SHED), p.of(PracticeValue.SHED)));
+  }
+
+  private static Map<CoatClass, WashWear> washesOf(Practice p) {
+    return Map.of(
+        CoatClass.WAX,
+        new WashWear(
+            p.of(PracticeValue.WASH_WAX_MILD), p.of(PracticeValue.WASH_WAX_STRONG), ENDS_IT),
+        CoatClass.SEALANT,
+        new WashWear(
+            p.of(PracticeValue.WASH_SEALANT_MILD),
+            p.of(PracticeValue.WASH_SEALANT_STRONG),
+            p.of(PracticeValue.WASH_SEALANT_ACID)),
+        CoatClass.SILICA,
+        new WashWear(
+            p.of(PracticeValue.WASH_SILICA_MILD),
+            p.of(PracticeValue.WASH_SILICA_STRONG),
+            p.of(PracticeValue.WASH_SILICA_ACID)));
   }
 
   /** A stripe is taken to wear like topsides, a swim platform like a foredeck. */
-  private static Map<SurfaceKind, Double> usualSurfaces() {
+  private static Map<SurfaceKind, Double> surfacesOf(Practice p) {
     Map<SurfaceKind, Double> factors = new EnumMap<>(SurfaceKind.class);
     for (SurfaceKind kind : SurfaceKind.values()) {
       factors.put(
           kind,
           switch (kind) {
             case TOPSIDES, STRIPE, METALWORK, TEAK, VARNISH, CLEAR_VINYL, CANVAS, BOTTOM -> 1.0;
-            case WATERLINE -> 1.8;
-            case TRANSOM -> 1.15;
-            case CABIN_SIDES -> 1.10;
-            case GUNWALES, COCKPIT -> 1.25;
-            case FOREDECK, COACHROOF, HARDTOP, SWIM_PLATFORM, FENDER_PATCHES -> 1.50;
-            case WINDOWS -> 1.3;
-            case NON_SKID -> 2.0;
+            case WATERLINE -> p.of(PracticeValue.WATERLINE);
+            case TRANSOM -> p.of(PracticeValue.TRANSOM);
+            case CABIN_SIDES -> p.of(PracticeValue.CABIN_SIDES);
+            case GUNWALES, COCKPIT -> p.of(PracticeValue.COCKPIT);
+            case FOREDECK, COACHROOF, HARDTOP, SWIM_PLATFORM, FENDER_PATCHES ->
+                p.of(PracticeValue.DECKS);
+            case WINDOWS -> p.of(PracticeValue.WINDOWS);
+            case NON_SKID -> p.of(PracticeValue.NON_SKID);
           });
     }
     return factors;

@@ -34,8 +34,14 @@ record CoatForecaster(
    * @param predictive chances of the life of one on this boat
    * @param onThisBoat how much longer coats live on this boat, by her other coats: a factor
    * @param seen what the record says of them
+   * @param practice what was expected before any was seen
    */
-  record Expected(LifeChances such, LifeChances predictive, double onThisBoat, LivesSeen seen) {}
+  record Expected(
+      LifeChances such,
+      LifeChances predictive,
+      double onThisBoat,
+      LivesSeen seen,
+      LifePractice practice) {}
 
   private static final double SURELY_BARE = 0.90;
   private static final int GLOSS_STEP_DAYS = 7;
@@ -96,7 +102,8 @@ record CoatForecaster(
   }
 
   private List<Reason> reasons(Optional<LocalDate> renewBy) {
-    double labelMonths = product.labelMonths().orElse(product.kind().practiceMonths());
+    double labelMonths =
+        product.labelMonths().orElseGet(() -> expected.practice().usualMonths(product));
     LocalDate last = asOf.plusYears(LifePractice.YEARS_AHEAD);
     LocalDate atReference = clock.laid().plusDays(Math.round(expected.such().quantile(risk)));
     LocalDate limit = product.limitMonths().map(this::monthsOn).orElse(last);
@@ -104,11 +111,11 @@ record CoatForecaster(
     return List.of(
         new Reason(
             Reason.Stage.LABEL,
-            ReasonWords.label(product),
+            ReasonWords.label(product, expected.practice()),
             Optional.of(monthsOn(labelMonths)).filter(d -> !d.isAfter(last))),
         new Reason(
             Reason.Stage.RECORD,
-            ReasonWords.record(product, expected.seen(), risk),
+            ReasonWords.record(product, expected, risk),
             Optional.of(atReference.isAfter(limit) ? limit : atReference)
                 .filter(d -> !d.isAfter(last))),
         new Reason(

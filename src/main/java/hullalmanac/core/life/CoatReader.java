@@ -40,6 +40,7 @@ final class CoatReader {
   private final Map<Id<Surface>, Optional<SurfaceClock>> surfaceClocks = new HashMap<>();
   private final Known known;
   private final Map<Cover, Long> covers;
+  private final LifePractice lifePractice;
 
   /**
    * @param known what was read of coats before
@@ -48,6 +49,7 @@ final class CoatReader {
     this.known = known;
     this.almanac = almanac;
     this.asOf = asOf;
+    lifePractice = new LifePractice(almanac.business().practice());
     products =
         almanac.products().stream().collect(Collectors.toMap(Product::id, Function.identity()));
     visits = almanac.visits().stream().collect(Collectors.toMap(Visit::id, Function.identity()));
@@ -103,9 +105,10 @@ final class CoatReader {
     return known ? Optional.empty() : not(Outcome.NotForecast.Reason.NO_BERTH);
   }
 
-  private static Optional<Outcome> byInterval(Surface surface, LocalDate laid) {
+  private Optional<Outcome> byInterval(Surface surface, LocalDate laid) {
     Optional<LocalDate> next =
-        LifePractice.intervalMonths(surface)
+        lifePractice
+            .intervalMonths(surface)
             .map(m -> laid.plusDays(Math.round(m * LifePractice.DAYS_A_MONTH)));
     return Optional.of(
         new Outcome.NotForecast(
@@ -124,7 +127,7 @@ final class CoatReader {
    * lasted is taken from labels and practice here.
    */
   Map<Product, List<Lives.Taught>> lessons() {
-    Lives untaught = Lives.untaught();
+    Lives untaught = Lives.untaught(lifePractice);
     Map<List<Object>, Long> together =
         almanac.coats().stream()
             .collect(Collectors.groupingBy(this::laying, Collectors.counting()));
@@ -186,7 +189,7 @@ final class CoatReader {
     return known.evidence(
         coat,
         content(coat, clock, seen),
-        () -> EvidenceReader.read(coat, clock, seen, this::why, asOf));
+        () -> EvidenceReader.read(coat, clock, seen, this::why, lifePractice, asOf));
   }
 
   /** All that the evidence of a coat rests on. */
@@ -221,7 +224,8 @@ final class CoatReader {
         lives.such(product, coat, clockSd),
         lives.predictive(product, coat, surface.boat(), clockSd),
         lives.factor(product, coat, surface.boat()),
-        lives.seen(product));
+        lives.seen(product),
+        lifePractice);
   }
 
   /** Whether the boat lies under a cover that few boats of the record lie under. */

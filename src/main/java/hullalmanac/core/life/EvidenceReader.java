@@ -40,6 +40,7 @@ final class EvidenceReader {
   private final Coat coat;
   private final CoatClock clock;
   private final Function<Finding, VisitWhy> why;
+  private final LifePractice practice;
   private final List<Finding> used = new ArrayList<>();
   private final List<Unused> unused = new ArrayList<>();
   private final LogLikelihood log = new LogLikelihood();
@@ -50,7 +51,9 @@ final class EvidenceReader {
   private double seenAlive;
   private double seenBare = Double.POSITIVE_INFINITY;
 
-  private EvidenceReader(Coat coat, CoatClock clock, Function<Finding, VisitWhy> why) {
+  private EvidenceReader(
+      Coat coat, CoatClock clock, Function<Finding, VisitWhy> why, LifePractice practice) {
+    this.practice = practice;
     this.coat = coat;
     this.clock = clock;
     this.why = why;
@@ -69,8 +72,9 @@ final class EvidenceReader {
       CoatClock clock,
       List<Finding> findings,
       Function<Finding, VisitWhy> why,
+      LifePractice practice,
       LocalDate asOf) {
-    EvidenceReader reader = new EvidenceReader(coat, clock, why);
+    EvidenceReader reader = new EvidenceReader(coat, clock, why, practice);
     reader.readLooks(findings);
     coat.ending().filter(e -> !e.on().isAfter(asOf)).ifPresent(reader::readEnding);
     GlossReader.Read gloss = GlossReader.read(coat, clock, findings);
@@ -122,7 +126,7 @@ final class EvidenceReader {
       unused.add(new Unused(f, "it says nothing of protection either way"));
     } else {
       used.add(f);
-      double misled = LifePractice.misled(f.state(), f.entered());
+      double misled = practice.misled(f.state(), f.entered());
       if (verdict == Verdict.ALIVE) {
         good(f.entered(), dose, misled);
         if (f.state() == SurfaceState.DECONTAMINATED) {
@@ -206,7 +210,7 @@ final class EvidenceReader {
    */
   private void readEnding(Coat.Ending ending) {
     double dose = clock.dose(ending.on());
-    double misled = LifePractice.misled(SurfaceState.WASHED, Entered.GRID);
+    double misled = practice.misled(SurfaceState.WASHED, Entered.GRID);
     if (dose <= 0 || ending.seen() == EndState.NOT_LOOKED) {
       return;
     }
@@ -238,7 +242,7 @@ final class EvidenceReader {
   private LogLikelihood total() {
     looked.forEach(
         (entered, real) ->
-            log.addMixture(LifePractice.notLooked(entered), real, notLooked.get(entered)));
+            log.addMixture(practice.notLooked(entered), real, notLooked.get(entered)));
     return log;
   }
 }

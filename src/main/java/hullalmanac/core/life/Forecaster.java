@@ -36,14 +36,14 @@ public final class Forecaster {
   private final Lives lives;
   private final Risks risks;
 
-  /** Forecasts with the starter values of wear. */
+  /** Forecasts with the practice values of the business. */
   public Forecaster(Almanac almanac, LocalDate asOf) {
-    this(almanac, WearPractice.usual(), asOf);
+    this(almanac, WearPractice.of(almanac.business().practice()), asOf);
   }
 
   /** Forecasts with other values of wear. */
   public Forecaster(Almanac almanac, WearPractice practice, LocalDate asOf) {
-    this(almanac, practice, asOf, Known.nothing(), Optional.of(Lives.untaught()));
+    this(almanac, practice, asOf, Known.nothing(), Optional.of(Lives.untaught(life(almanac))));
   }
 
   private Forecaster(
@@ -60,7 +60,9 @@ public final class Forecaster {
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
     risks = new Risks(almanac, asOf);
     lives =
-        learnsAfter.map(before -> Lives.of(reader.lessons(), before)).orElseGet(Lives::untaught);
+        learnsAfter
+            .map(before -> Lives.of(reader.lessons(), before))
+            .orElseGet(() -> Lives.untaught(life(almanac)));
   }
 
   /**
@@ -69,12 +71,23 @@ public final class Forecaster {
    * products.
    */
   public Forecaster next(Almanac changed, LocalDate day) {
-    return new Forecaster(changed, practice, day, known.copy(), Optional.of(lives));
+    return changed.business().practice().equals(almanac.business().practice())
+        ? new Forecaster(changed, practice, day, known.copy(), Optional.of(lives))
+        : new Forecaster(changed, day);
+  }
+
+  private static LifePractice life(Almanac almanac) {
+    return new LifePractice(almanac.business().practice());
   }
 
   /** A forecaster that knows labels, berths and each coat's own findings, and learns nothing. */
   static Forecaster untaught(Almanac almanac, LocalDate asOf) {
-    return new Forecaster(almanac, WearPractice.usual(), asOf, Known.nothing(), Optional.empty());
+    return new Forecaster(
+        almanac,
+        WearPractice.of(almanac.business().practice()),
+        asOf,
+        Known.nothing(),
+        Optional.empty());
   }
 
   /** Forecasts every coat in service, in order of the early end, then by boat and surface. */
@@ -101,7 +114,7 @@ public final class Forecaster {
    * @param forecasts as {@link #inService} returns them
    */
   public List<BoatDue> byBoat(List<CoatForecast> forecasts) {
-    return Joined.byBoat(forecasts, boats);
+    return Joined.byBoat(forecasts, boats, life(almanac).oneReminderDays());
   }
 
   /** What the record says of the lives of each product whose coats are forecast from weather. */

@@ -19,14 +19,16 @@ final class Joined {
 
   /**
    * @param forecasts in order of the early end
+   * @param togetherDays surfaces due within so many days are one thing to tell
    */
-  static List<BoatDue> byBoat(List<CoatForecast> forecasts, Map<Id<Boat>, Boat> boats) {
+  static List<BoatDue> byBoat(
+      List<CoatForecast> forecasts, Map<Id<Boat>, Boat> boats, long togetherDays) {
     Map<Id<Boat>, List<CoatForecast>> ofBoat = new LinkedHashMap<>();
     for (CoatForecast f : forecasts) {
       ofBoat.computeIfAbsent(f.surface().boat(), b -> new ArrayList<>()).add(f);
     }
     List<BoatDue> joined = new ArrayList<>();
-    ofBoat.forEach((boat, list) -> joined.addAll(groups(boats.get(boat), list)));
+    ofBoat.forEach((boat, list) -> joined.addAll(groups(boats.get(boat), list, togetherDays)));
     joined.sort(
         Comparator.comparing((BoatDue d) -> d.early().orElse(LocalDate.MAX))
             .thenComparing(d -> d.boat().name())
@@ -34,7 +36,7 @@ final class Joined {
     return List.copyOf(joined);
   }
 
-  private static List<BoatDue> groups(Boat boat, List<CoatForecast> inOrder) {
+  private static List<BoatDue> groups(Boat boat, List<CoatForecast> inOrder, long togetherDays) {
     List<CoatForecast> byDay = new ArrayList<>(inOrder);
     byDay.sort(Comparator.comparing((CoatForecast f) -> bestBy(f).orElse(LocalDate.MAX)));
     List<BoatDue> groups = new ArrayList<>();
@@ -49,7 +51,7 @@ final class Joined {
         open = new ArrayList<>();
       }
       if (open.isEmpty()) {
-        until = day.map(d -> d.plusDays(LifePractice.ONE_REMINDER_DAYS)).orElse(null);
+        until = day.map(d -> d.plusDays(togetherDays)).orElse(null);
       }
       open.add(f);
     }

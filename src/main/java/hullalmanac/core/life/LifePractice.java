@@ -2,6 +2,8 @@ package hullalmanac.core.life;
 
 import hullalmanac.core.record.Entered;
 import hullalmanac.core.record.Finish;
+import hullalmanac.core.record.Practice;
+import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.ProductKind;
 import hullalmanac.core.record.Surface;
@@ -9,10 +11,15 @@ import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.SurfaceState;
 import hullalmanac.core.record.Tone;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
-/** Starter values of the forecast. Every number here is common practice, no source. */
-final class LifePractice {
+/**
+ * What the forecast starts from. Every number is common practice, no source; those a business may
+ * set are asked of its {@link Practice}.
+ */
+record LifePractice(Practice practice) {
+  /** The standards throughout. */
+  static final LifePractice STANDARD = new LifePractice(Practice.STANDARD);
+
   /** Mean length of a month in days, exact for the Gregorian calendar to two decimals. */
   static final double DAYS_A_MONTH = 30.44;
 
@@ -23,23 +30,29 @@ final class LifePractice {
   static final double WATER_SHARPNESS = 0.08;
 
   /** Share of coats whose answers were not real, by how they were entered. */
-  static double notLooked(Entered entered) {
-    return entered == Entered.TWO_TOUCH ? 0.5 : 0.1;
+  double notLooked(Entered entered) {
+    return practice.of(
+        entered == Entered.TWO_TOUCH
+            ? PracticeValue.NOT_LOOKED_TOUCH
+            : PracticeValue.NOT_LOOKED_GRID);
   }
 
   /** Chance of the answer "bare" when nobody really looked. */
   static final double BARE_UNSEEN = 0.02;
 
   /** Chance that water misleads, by the state of the surface and whose word it is. */
-  static double misled(SurfaceState state, Entered entered) {
+  double misled(SurfaceState state, Entered entered) {
     double byState =
-        switch (state) {
-          case DECONTAMINATED -> 0.05;
-          case WASHED -> 0.15;
-          case DIRTY -> 0.35;
-          case WAXY_SOAP -> 0.25;
-        };
-    return entered == Entered.OWNER ? Math.max(0.30, byState) : byState;
+        practice.of(
+            switch (state) {
+              case DECONTAMINATED -> PracticeValue.MISLED_DECONTAMINATED;
+              case WASHED -> PracticeValue.MISLED_WASHED;
+              case DIRTY -> PracticeValue.MISLED_DIRTY;
+              case WAXY_SOAP -> PracticeValue.MISLED_SOAP;
+            });
+    return entered == Entered.OWNER
+        ? Math.max(practice.of(PracticeValue.MISLED_OWNER), byState)
+        : byState;
   }
 
   /** How far back, in dose, a complaint may date the end of a coat. */
@@ -72,36 +85,38 @@ final class LifePractice {
   /** Base coats wear at this share of the rate while a topper lies over them. */
   static final double UNDER_TOPPER = 0.5;
 
-  /** Surfaces of a boat due within so many days are one thing to tell. */
-  static final int ONE_REMINDER_DAYS = 45;
-
   /** No date is given further ahead. */
   static final int YEARS_AHEAD = 15;
 
-  private LifePractice() {}
+  /** Surfaces of a boat due within so many days are one thing to tell. */
+  long oneReminderDays() {
+    return Math.round(practice.of(PracticeValue.TOLD_TOGETHER));
+  }
 
-  /** How much a label flatters, in ln L. */
-  static double labelOffset(Product product) {
+  /** The share of its label's months that a product is expected to last. */
+  double labelShare(Product product) {
     if (product.labelForCars()) {
-      return -0.60;
+      return practice.of(PracticeValue.LABEL_CARS);
     }
-    return switch (product.kind().coatClass().orElseThrow()) {
-      case WAX, SEALANT -> -0.20;
-      case SILICA -> -0.40;
-    };
+    return practice.of(
+        switch (product.kind().coatClass().orElseThrow()) {
+          case WAX -> PracticeValue.LABEL_WAX;
+          case SEALANT -> PracticeValue.LABEL_SEALANT;
+          case SILICA -> PracticeValue.LABEL_SILICA;
+        });
   }
 
   /**
    * Chance of a bare coat at which to renew: cautious on dark surfaces, patient with waxes, dark
    * before wax.
    */
-  static double risk(Surface surface, Product product) {
+  double risk(Surface surface, Product product) {
     if (surface.tone() == Tone.DARK) {
-      return 0.20;
+      return practice.of(PracticeValue.RISK_DARK);
     }
     boolean wax =
         product.kind() == ProductKind.CLEANER_WAX || product.kind() == ProductKind.CARNAUBA;
-    return wax ? 0.40 : 0.30;
+    return practice.of(wax ? PracticeValue.RISK_WAX : PracticeValue.RISK_LIGHT);
   }
 
   /** Whether a surface goes by a plain interval and not by weather. */
@@ -113,28 +128,33 @@ final class LifePractice {
   }
 
   /** Months between coats of a surface that goes by a plain interval, where one is set or usual. */
-  static Optional<Double> intervalMonths(Surface surface) {
-    return surface.intervalMonths().or(() -> usualInterval(surface.finish()));
+  Optional<Double> intervalMonths(Surface surface) {
+    return surface.intervalMonths().or(() -> usualInterval(surface.finish()).map(practice::of));
   }
 
-  private static Optional<Double> usualInterval(Finish finish) {
+  private static Optional<PracticeValue> usualInterval(Finish finish) {
     return switch (finish) {
-      case TEAK, CANVAS -> Optional.of(9.0);
-      case CLEAR_VINYL -> Optional.of(1.5);
-      case GLASS -> Optional.of(2.0);
+      case TEAK -> Optional.of(PracticeValue.INTERVAL_TEAK);
+      case CANVAS -> Optional.of(PracticeValue.INTERVAL_CANVAS);
+      case CLEAR_VINYL -> Optional.of(PracticeValue.INTERVAL_CLEAR_VINYL);
+      case GLASS -> Optional.of(PracticeValue.INTERVAL_GLASS);
       default -> Optional.empty();
     };
+  }
+
+  /** Months such a coat lasts where its label names none. */
+  double usualMonths(Product product) {
+    return practice.of(product.kind().months().orElseThrow());
   }
 
   /**
    * Months of life a product's prior is centred on: what its label says less the flattery, or what
    * is usual.
    */
-  static double expectedMonths(Product product) {
-    OptionalDouble label =
-        product.labelMonths().map(OptionalDouble::of).orElse(OptionalDouble.empty());
-    return label.isPresent()
-        ? label.getAsDouble() * Math.exp(labelOffset(product))
-        : product.kind().practiceMonths();
+  double expectedMonths(Product product) {
+    return product
+        .labelMonths()
+        .map(label -> label * labelShare(product))
+        .orElseGet(() -> usualMonths(product));
   }
 }

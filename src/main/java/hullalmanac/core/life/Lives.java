@@ -15,6 +15,7 @@ import java.util.Optional;
  */
 final class Lives {
   private final Map<Id<Product>, OfProduct> products = new HashMap<>();
+  private final LifePractice practice;
   private BoatEffects boats = new BoatEffects(LifePractice.BOATS_SHARE);
 
   /**
@@ -32,6 +33,10 @@ final class Lives {
     }
   }
 
+  private Lives(LifePractice practice) {
+    this.practice = practice;
+  }
+
   /** What is known of one product. */
   private static final class OfProduct {
     private final Product product;
@@ -44,11 +49,11 @@ final class Lives {
     private final LivesSeen seen;
     private final List<Lifetime> bracketed;
 
-    OfProduct(Product product, List<Taught> coats) {
+    OfProduct(Product product, double expectedMonths, List<Taught> coats) {
       this.product = product;
       this.coats = List.copyOf(coats);
       coats.forEach(t -> lessons.put(t.coat().id(), t.lesson()));
-      life = ProductLife.taught(product, List.copyOf(lessons.values()));
+      life = ProductLife.taught(expectedMonths, List.copyOf(lessons.values()));
       bracketed = coats.stream().flatMap(t -> t.evidence().life().stream()).toList();
       sigma = life.meanSigma();
       LifeChances chances = predictive(ProductLife.Spread.overall(0));
@@ -83,22 +88,23 @@ final class Lives {
   }
 
   /** What labels and practice say, before any coat is looked at. */
-  static Lives untaught() {
-    return new Lives();
+  static Lives untaught(LifePractice practice) {
+    return new Lives(practice);
   }
 
   /**
    * Learns from coats.
    *
-   * @param before what was learned before: kept of products whose lessons are the same
+   * @param before what was learned before, from the same practice: kept of products whose lessons
+   *     are the same
    */
   static Lives of(Map<Product, List<Taught>> coats, Lives before) {
-    Lives lives = new Lives();
+    Lives lives = new Lives(before.practice);
     coats.forEach(
         (product, list) -> {
           OfProduct kept = before.products.get(product.id());
           boolean same = kept != null && kept.product.equals(product) && kept.coats.equals(list);
-          lives.products.put(product.id(), same ? kept : new OfProduct(product, list));
+          lives.products.put(product.id(), same ? kept : lives.make(product, list));
         });
     lives.boats = BoatEffects.likeliest(share -> lives.effects(coats, share));
     return lives;
@@ -153,6 +159,10 @@ final class Lives {
   }
 
   private OfProduct of(Product product) {
-    return products.computeIfAbsent(product.id(), id -> new OfProduct(product, List.of()));
+    return products.computeIfAbsent(product.id(), id -> make(product, List.of()));
+  }
+
+  private OfProduct make(Product product, List<Taught> coats) {
+    return new OfProduct(product, practice.expectedMonths(product), coats);
   }
 }

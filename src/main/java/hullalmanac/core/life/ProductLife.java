@@ -51,8 +51,8 @@ final class ProductLife {
   }
 
   /** What the label, or practice where there is none, says before any coat was seen. */
-  static ProductLife prior(Product product) {
-    return taught(product, List.of());
+  static ProductLife prior(Product product, LifePractice practice) {
+    return taught(practice.expectedMonths(product), List.of());
   }
 
   /** A prior centred on a value of μ. */
@@ -77,10 +77,13 @@ final class ProductLife {
         "lives lie over " + WIDEST_REACH + " standard deviations from what was expected");
   }
 
-  /** What is known of a product's lives after coats have taught. */
-  static ProductLife taught(Product product, List<Lesson> lessons) {
-    double muMean = Math.log(LifePractice.DAYS_A_MONTH * LifePractice.expectedMonths(product));
-    return of(muMean, Lesson.all(lessons));
+  /**
+   * What is known of a product's lives after coats have taught.
+   *
+   * @param expectedMonths what was expected of it before
+   */
+  static ProductLife taught(double expectedMonths, List<Lesson> lessons) {
+    return of(Math.log(LifePractice.DAYS_A_MONTH * expectedMonths), Lesson.all(lessons));
   }
 
   private static ProductLife on(double muMean, int reach, Taught taught) {

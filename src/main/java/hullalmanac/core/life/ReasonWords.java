@@ -28,21 +28,22 @@ final class ReasonWords {
 
   private ReasonWords() {}
 
-  static List<String> label(Product product) {
+  static List<String> label(Product product, LifePractice practice) {
     if (product.labelMonths().isPresent()) {
       String cars = product.labelForCars() ? ", speaking of cars" : "";
       return List.of("The label says " + months(product.labelMonths().get()) + cars);
     }
     return List.of(
         "The label names no life; such coats last about "
-            + months(product.kind().practiceMonths())
+            + months(practice.usualMonths(product))
             + " (practice)");
   }
 
-  static List<String> record(Product product, LivesSeen seen, double risk) {
+  static List<String> record(Product product, CoatForecaster.Expected expected, double risk) {
+    LivesSeen seen = expected.seen();
     String lives;
     if (seen.tooFew()) {
-      String half = "half last about " + months(LifePractice.expectedMonths(product));
+      String half = "half last about " + months(expected.practice().expectedMonths(product));
       lives =
           (seen.coats() == 0 ? "No coat on record tells yet; " : "Too few on record to say; ")
               + half;

@@ -22,10 +22,12 @@ import java.util.stream.Collectors;
  * product.
  */
 final class Risks {
+  private final LifePractice practice;
   private final Optional<Double> business;
   private final Map<Id<Boat>, Double> ofBoats = new HashMap<>();
 
   Risks(Almanac almanac, LocalDate asOf) {
+    practice = new LifePractice(almanac.business().practice());
     business = almanac.business().risk();
     Map<Id<Party>, Party> parties =
         almanac.parties().stream().collect(Collectors.toMap(Party::id, Function.identity()));
@@ -41,6 +43,6 @@ final class Risks {
   double of(Surface surface, Product product) {
     return Optional.ofNullable(ofBoats.get(surface.boat()))
         .or(() -> business)
-        .orElseGet(() -> LifePractice.risk(surface, product));
+        .orElseGet(() -> practice.risk(surface, product));
   }
 }

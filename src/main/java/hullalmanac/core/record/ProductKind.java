@@ -3,17 +3,18 @@ package hullalmanac.core.record;
 import java.util.Optional;
 
 /**
- * Kinds of product. Those that lay a coat carry the class that says how they wear under washing
- * and, as common practice without a source, how many months such coats really last.
+ * Kinds of product. Those that lay a coat carry the class that says how they wear under washing and
+ * which practice value says how many months such coats really last.
  */
 public enum ProductKind implements Coded {
-  CLEANER_WAX("cleaner-wax", CoatClass.WAX, 1.5),
-  CARNAUBA("carnauba-wax", CoatClass.WAX, 2.5),
-  SPRAY_SEALANT("spray-sealant", CoatClass.SEALANT, 1.5),
-  SILICA_SPRAY("silica-spray", CoatClass.SILICA, 3.0),
-  POLYMER_SEALANT("polymer-sealant", CoatClass.SEALANT, 5.0),
-  SILICA_COATING("silica-coating", CoatClass.SILICA, 18.0),
-  SILICA_COATING_THIN("silica-coating-thin", CoatClass.SILICA, 12.0),
+  CLEANER_WAX("cleaner-wax", CoatClass.WAX, PracticeValue.LIFE_CLEANER_WAX),
+  CARNAUBA("carnauba-wax", CoatClass.WAX, PracticeValue.LIFE_CARNAUBA),
+  SPRAY_SEALANT("spray-sealant", CoatClass.SEALANT, PracticeValue.LIFE_SPRAY_SEALANT),
+  SILICA_SPRAY("silica-spray", CoatClass.SILICA, PracticeValue.LIFE_SILICA_SPRAY),
+  POLYMER_SEALANT("polymer-sealant", CoatClass.SEALANT, PracticeValue.LIFE_POLYMER_SEALANT),
+  SILICA_COATING("silica-coating", CoatClass.SILICA, PracticeValue.LIFE_SILICA_COATING),
+  SILICA_COATING_THIN(
+      "silica-coating-thin", CoatClass.SILICA, PracticeValue.LIFE_SILICA_COATING_THIN),
   TEAK_SEALER("teak-sealer"),
   VINYL_PROTECTANT("vinyl-protectant"),
   CANVAS_PROOFER("canvas-proofer"),
@@ -26,18 +27,18 @@ public enum ProductKind implements Coded {
 
   private final String code;
   private final Optional<CoatClass> coatClass;
-  private final double practiceMonths;
+  private final Optional<PracticeValue> months;
 
   ProductKind(String code) {
     this.code = code;
     this.coatClass = Optional.empty();
-    this.practiceMonths = Double.NaN;
+    this.months = Optional.empty();
   }
 
-  ProductKind(String code, CoatClass coatClass, double practiceMonths) {
+  ProductKind(String code, CoatClass coatClass, PracticeValue months) {
     this.code = code;
     this.coatClass = Optional.of(coatClass);
-    this.practiceMonths = practiceMonths;
+    this.months = Optional.of(months);
   }
 
   @Override
@@ -50,12 +51,9 @@ public enum ProductKind implements Coded {
     return coatClass;
   }
 
-  /**
-   * Months such a coat really lasts (common practice, no source); NaN for kinds that are not
-   * forecast from weather.
-   */
-  public double practiceMonths() {
-    return practiceMonths;
+  /** Months such a coat really lasts; absent for kinds that are not forecast from weather. */
+  public Optional<PracticeValue> months() {
+    return months;
   }
 
   /** Whether this product is laid on a surface to protect it. */

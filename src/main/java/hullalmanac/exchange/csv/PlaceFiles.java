@@ -7,7 +7,6 @@ import static hullalmanac.exchange.csv.Column.value;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
-import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
@@ -16,12 +15,10 @@ import hullalmanac.core.record.Water;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Currency;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
-/** The business, harbours, berths and what of berths is private. */
+/** Harbours, berths and what of berths is private. */
 final class PlaceFiles {
   private static final List<String> MONTHS =
       List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
@@ -30,62 +27,6 @@ final class PlaceFiles {
 
   /** What is private of a berth. */
   record Secret(Id<Berth> berth, Berth.Private facts) {}
-
-  static final CsvKind<Business> BUSINESS =
-      new CsvKind<>(
-          "business.csv",
-          Kind.BUSINESS,
-          List.of(
-              needText("name"),
-              value("currency"),
-              value("units"),
-              value("day_order"),
-              value("risk"),
-              value("as_of"))) {
-        @Override
-        List<Business> rows(Almanac almanac, Keys keys) {
-          return List.of(almanac.business());
-        }
-
-        @Override
-        void write(Business b, Out out) {
-          out.put("name", b.name())
-              .put("currency", b.currency().getCurrencyCode())
-              .put("units", b.units())
-              .put("day_order", b.dayOrder())
-              .put("risk", b.risk())
-              .put("as_of", b.asOf());
-        }
-
-        @Override
-        Optional<Business> read(In in) {
-          Business usual = Business.unnamed();
-          Currency currency =
-              in.maybe(
-                      "currency",
-                      PlaceFiles::currency,
-                      "Write its three letters, such as USD or EUR")
-                  .orElse(usual.currency());
-          Business.Units units = in.coded(Business.Units.class, "units", usual.units());
-          Business.DayOrder order =
-              in.coded(Business.DayOrder.class, "day_order", usual.dayOrder());
-          Optional<Double> risk = in.maybeReal("risk");
-          Optional<LocalDate> asOf = in.maybeDay("as_of");
-          return in.made(() -> new Business(in.text("name"), currency, units, order, risk, asOf));
-        }
-      };
-
-  private static Currency currency(String code) {
-    try {
-      Currency currency = Currency.getInstance(code.toUpperCase(Locale.ROOT));
-      if (currency.getDefaultFractionDigits() >= 0) {
-        return currency;
-      }
-    } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException("there is no currency \"" + code + "\"", e);
-    }
-    throw new IllegalArgumentException("nobody is paid in \"" + code + "\"");
-  }
 
   static final CsvKind<Harbour> HARBOURS =
       new CsvKind<>("harbours.csv", Kind.HARBOUR, harbourColumns()) {

@@ -42,7 +42,7 @@ final class SetReader {
   /** All files of the set, in the order in which they are written. */
   static List<CsvKind<?>> kinds(Currency currency) {
     return List.of(
-        PlaceFiles.BUSINESS,
+        BusinessFiles.BUSINESS,
         PlaceFiles.HARBOURS,
         BoatFiles.PARTIES,
         BoatFiles.BOATS,
@@ -68,11 +68,11 @@ final class SetReader {
     if (!folderIsReadable()) {
       return new CsvSet.ReadResult(Almanac.empty(existing.business()), problems, places);
     }
-    table(PlaceFiles.BUSINESS);
+    table(BusinessFiles.BUSINESS);
     Business business = business();
     CsvKind<hullalmanac.core.record.CarePlan> plans = PlanFiles.carePlans(business.currency());
     for (CsvKind<?> kind : kinds(business.currency())) {
-      if (kind != PlaceFiles.BUSINESS) {
+      if (kind != BusinessFiles.BUSINESS) {
         table(kind.file().equals(plans.file()) ? plans : kind);
       }
     }
@@ -145,7 +145,7 @@ final class SetReader {
   }
 
   private Business business() {
-    List<Business> rows = all(PlaceFiles.BUSINESS);
+    List<Business> rows = all(BusinessFiles.BUSINESS);
     if (rows.size() > 1) {
       problems.add(
           new CsvProblem(

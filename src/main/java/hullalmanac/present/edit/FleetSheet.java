@@ -78,6 +78,19 @@ abstract class FleetSheet implements Sheet {
     publish();
   }
 
+  /** Does what ends the work on this sheet, unless a text stands on it that was not taken. */
+  protected final void whenAllTaken(Runnable end) {
+    if (parts().stream().allMatch(Rows::allTaken)) {
+      end.run();
+    } else {
+      trouble =
+          Optional.of(
+              "Something on this page was not taken; it is marked, with the reason. Mend it, or"
+                  + " empty it, first.");
+      publish();
+    }
+  }
+
   private static Optional<String> trouble(int all, int refused, int left) {
     if ((all <= 1 && left == 0) || refused + left == 0) {
       return Optional.empty();

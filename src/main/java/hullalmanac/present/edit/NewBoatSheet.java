@@ -33,7 +33,9 @@ public final class NewBoatSheet implements Sheet {
   private Consumer<SheetState> view = s -> {};
   private Optional<Fleet> fleet = Optional.empty();
   private Optional<String> trouble = Optional.empty();
-  private Call call = new Call("", "", "", Optional.empty(), "", Optional.empty(), BoatType.SLOOP);
+  private final Draft<Call> draft =
+      new Draft<>(
+          FORM, new Call("", "", "", Optional.empty(), "", Optional.empty(), BoatType.SLOOP));
 
   /**
    * What was said on the phone so far; public so that it can be copied with one component changed.
@@ -86,7 +88,9 @@ public final class NewBoatSheet implements Sheet {
     if (isNew(fleet)) {
       fields.add(
           make.maybeNumber(
-              "latitude", "Latitude of " + call.harbour() + ", north positive", Call::latitude));
+              "latitude",
+              "Latitude of " + draft.value().harbour() + ", north positive",
+              Call::latitude));
     }
     return fields;
   }
@@ -110,13 +114,13 @@ public final class NewBoatSheet implements Sheet {
 
   private Optional<Id<Harbour>> known(Almanac almanac) {
     return almanac.harbours().stream()
-        .filter(h -> h.name().equalsIgnoreCase(call.harbour()))
+        .filter(h -> h.name().equalsIgnoreCase(draft.value().harbour()))
         .map(Harbour::id)
         .findFirst();
   }
 
   private boolean isNew(Fleet fleet) {
-    return !call.harbour().isEmpty() && known(fleet.almanac()).isEmpty();
+    return !draft.value().harbour().isEmpty() && known(fleet.almanac()).isEmpty();
   }
 
   private SheetState stateOf(Fleet fleet) {
@@ -124,7 +128,7 @@ public final class NewBoatSheet implements Sheet {
         "A new boat",
         "What one hears on the phone. Her surfaces come from the type; all can be changed later.",
         List.of(
-            new SheetState.Form(FORM, "", fields(fleet).stream().map(f -> f.on(call)).toList()),
+            draft.form("", fields(fleet)),
             new SheetState.Buttons(
                 List.of(
                     new SheetState.Button("write", "Write her down", true),
@@ -132,31 +136,16 @@ public final class NewBoatSheet implements Sheet {
         trouble);
   }
 
-  private Optional<FieldOf<Call>> field(Fleet fleet, String id) {
-    return fields(fleet).stream().filter(f -> f.id().equals(id)).findFirst();
-  }
-
   @Override
   public Said say(At at, String text) {
-    return fleet
-        .flatMap(f -> field(f, at.field()))
-        .map(f -> f.say(call, text))
-        .orElse(Said.NOTHING);
+    return fleet.map(f -> draft.say(fields(f), at, text)).orElse(Said.NOTHING);
   }
 
   @Override
   public void enter(At at, String text) {
-    fleet
-        .flatMap(f -> field(f, at.field()))
-        .map(f -> f.enter().apply(call, text))
-        .ifPresent(
-            entry -> {
-              if (entry instanceof Entry.Read<Call> read) {
-                call = read.value();
-                trouble = Optional.empty();
-                publish();
-              }
-            });
+    fleet.ifPresent(f -> draft.enter(fields(f), at, text));
+    trouble = Optional.empty();
+    publish();
   }
 
   @Override
@@ -169,7 +158,7 @@ public final class NewBoatSheet implements Sheet {
   }
 
   private void write(Fleet fleet) {
-    trouble = missing(fleet);
+    trouble = draft.trouble(fields(fleet)).or(() -> missing(fleet));
     if (trouble.isPresent()) {
       publish();
       return;
@@ -192,24 +181,34 @@ public final class NewBoatSheet implements Sheet {
     PhoneCall.Where where =
         known(fleet.almanac())
             .<PhoneCall.Where>map(PhoneCall.At::new)
-            .orElseGet(() -> new PhoneCall.AtNew(call.harbour(), call.latitude().orElseThrow()));
+            .orElseGet(
+                () ->
+                    new PhoneCall.AtNew(
+                        draft.value().harbour(), draft.value().latitude().orElseThrow()));
     return new PhoneCall(
-        call.owner(), call.phone(), call.boat(), call.length(), where, call.type(), fleet.asOf());
+        draft.value().owner(),
+        draft.value().phone(),
+        draft.value().boat(),
+        draft.value().length(),
+        where,
+        draft.value().type(),
+        fleet.asOf());
   }
 
   private Optional<String> missing(Fleet fleet) {
-    if (call.boat().isEmpty()) {
+    if (draft.value().boat().isEmpty()) {
       return Optional.of("Give the boat a name.");
     }
-    if (call.owner().isEmpty()) {
+    if (draft.value().owner().isEmpty()) {
       return Optional.of("Say whose boat she is.");
     }
-    if (call.harbour().isEmpty()) {
+    if (draft.value().harbour().isEmpty()) {
       return Optional.of("Say in which harbour she lies.");
     }
-    if (isNew(fleet) && call.latitude().isEmpty()) {
+    if (isNew(fleet) && draft.value().latitude().isEmpty()) {
       return Optional.of(
-          call.harbour() + " is new. Its latitude is needed for sun and wear; whole degrees do.");
+          draft.value().harbour()
+              + " is new. Its latitude is needed for sun and wear; whole degrees do.");
     }
     return Optional.empty();
   }

@@ -145,6 +145,11 @@ final class Rows<T> {
         empty);
   }
 
+  /** Whether every text was taken. */
+  boolean allTaken() {
+    return refused.isEmpty();
+  }
+
   /** What a text would mean. */
   Said say(Fleet fleet, At at, String text) {
     return find(fleet, at.row())

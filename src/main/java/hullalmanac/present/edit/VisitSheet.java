@@ -267,7 +267,7 @@ public final class VisitSheet extends FleetSheet {
   private void press(String button, Fleet fleet) {
     Optional<Visit> now = one(fleet);
     switch (button) {
-      case "finish" -> now.ifPresent(v -> finish(fleet, v));
+      case "finish" -> whenAllTaken(() -> now.ifPresent(v -> finish(fleet, v)));
       case "add step" -> now.ifPresent(v -> addStep(fleet, v));
       case "changes" ->
           desk.open(

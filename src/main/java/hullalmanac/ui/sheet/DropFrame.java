@@ -105,15 +105,18 @@ class DropFrame extends JPanel {
       g.fillRoundRect(1, 1, getWidth() - 3, getHeight() - 3, arc, arc);
     }
     g.setColor(marked ? Theme.colour("accent") : UIManager.getColor("Component.borderColor"));
-    g.setStroke(
-        new BasicStroke(
-            (marked ? 2f : 1f) * zoom,
-            BasicStroke.CAP_BUTT,
-            BasicStroke.JOIN_ROUND,
-            1f,
-            new float[] {DASHES[0] * zoom, DASHES[1] * zoom},
-            0f));
+    g.setStroke(marked ? new BasicStroke(3f * zoom) : dashed(zoom));
     g.drawRoundRect(1, 1, getWidth() - 3, getHeight() - 3, arc, arc);
     g.dispose();
+  }
+
+  private static BasicStroke dashed(float zoom) {
+    return new BasicStroke(
+        zoom,
+        BasicStroke.CAP_BUTT,
+        BasicStroke.JOIN_ROUND,
+        1f,
+        new float[] {DASHES[0] * zoom, DASHES[1] * zoom},
+        0f);
   }
 }

@@ -27,7 +27,9 @@ final class FilesView extends DropFrame {
     setName(state.id());
     add(words, "wmin 100");
     JPanel ways =
-        new JPanel(new MigLayout("insets 0, fillx, gap 12 8", "[][grow, fill]", "[center]"));
+        new JPanel(
+            new MigLayout(
+                "insets 0, fillx, gap 12 8, novisualpadding", "[][grow, fill]", "[center]"));
     ways.setOpaque(false);
     JButton choose = new JButton(state.choose());
     choose.setName("choose " + state.id());
@@ -35,8 +37,8 @@ final class FilesView extends DropFrame {
     ways.add(choose, "hmin 32");
     ways.add(
         Labels.wrapped("or drop it here, or paste it or a copied table with Ctrl+V", true),
-        "wmin 100");
-    add(ways);
+        "wmin 60");
+    add(ways, "wmin 0");
     takeInto(
         new FileTransfer(sheet, state.id()),
         FileTransfer.TAKEN,

@@ -43,14 +43,16 @@ final class PhotosView extends DropFrame {
 
   private void takePhotos() {
     JPanel ways =
-        new JPanel(new MigLayout("insets 0, fillx, gap 12 8", "[][grow, fill]", "[center]"));
+        new JPanel(
+            new MigLayout(
+                "insets 0, fillx, gap 12 8, novisualpadding", "[][grow, fill]", "[center]"));
     ways.setOpaque(false);
     JButton choose = new JButton("Add photos …");
     choose.setName("add " + block);
     choose.addActionListener(e -> choose());
     ways.add(choose, "hmin 32");
-    ways.add(Labels.wrapped("or drop them here, or paste them with Ctrl+V", true), "wmin 100");
-    add(ways);
+    ways.add(Labels.wrapped("or drop them here, or paste them with Ctrl+V", true), "wmin 60");
+    add(ways, "wmin 0");
     takeInto(
         new PhotoTransfer(sheet, block),
         PhotoTransfer.TAKEN,

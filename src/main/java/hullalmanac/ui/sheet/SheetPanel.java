@@ -2,10 +2,13 @@ package hullalmanac.ui.sheet;
 
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.table.TableMemory;
+import hullalmanac.present.table.TableState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
+import hullalmanac.ui.widget.SideScroll;
 import hullalmanac.ui.widget.TidyTable;
 import java.awt.BorderLayout;
 import java.awt.Component;
@@ -30,6 +33,7 @@ public final class SheetPanel extends JPanel {
   private final JScrollPane scroll =
       new JScrollPane(
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+  private final transient TableMemory memory;
   private transient Optional<Sheet> sheet = Optional.empty();
   private transient List<Object> shape = List.of();
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
@@ -47,8 +51,9 @@ public final class SheetPanel extends JPanel {
   private boolean starting;
 
   /** A panel that shows no sheet yet. */
-  public SheetPanel(Runnable leave) {
+  public SheetPanel(Runnable leave, TableMemory memory) {
     super(new BorderLayout());
+    this.memory = memory;
     setName("sheet");
     scroll.setBorder(null);
     scroll.getVerticalScrollBar().setUnitIncrement(24);
@@ -255,15 +260,14 @@ public final class SheetPanel extends JPanel {
     if (table.rows().isEmpty()) {
       return Labels.quiet(table.empty());
     }
+    // A heading may say how many rows there are; what is remembered goes by the columns.
     TidyTable view =
         new TidyTable(
-            table.heading().isEmpty() ? String.join(", ", table.columns()) : table.heading(),
-            table.columns(),
-            table.rows());
+            TableState.of(String.join(", ", table.columns()), table.columns(), table.rows()),
+            memory);
+    view.getAccessibleContext()
+        .setAccessibleName(table.heading().isEmpty() ? title.getText() : table.heading());
     tables.add(view);
-    JPanel stack = new JPanel(new BorderLayout());
-    stack.add(view.getTableHeader(), BorderLayout.NORTH);
-    stack.add(view);
-    return stack;
+    return new SideScroll(view);
   }
 }

@@ -24,6 +24,7 @@ import hullalmanac.core.record.Use;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.Water;
+import hullalmanac.core.record.With;
 import hullalmanac.core.sun.SolarDay;
 import hullalmanac.fixture.Boatyard;
 import java.time.Duration;
@@ -118,15 +119,7 @@ class CoatDatesTest {
             scene.boat, SurfaceKind.TOPSIDES, Side.BOTH, Finish.GELCOAT, tone, false);
     scene.afloat();
     scene.yard.coat(surface, scene.yard.product(kind, 12.0), Scene.LAID);
-    Business plain = Business.unnamed();
-    Business business =
-        new Business(
-            plain.name(),
-            plain.currency(),
-            plain.units(),
-            plain.dayOrder(),
-            Optional.ofNullable(own),
-            Optional.empty());
+    Business business = With.component(Business.unnamed(), "risk", Optional.ofNullable(own));
     CoatForecast f = scene.forecast(10, business);
     assertThat(f.risk()).isEqualTo(expected);
     Outcome.Dated dated = (Outcome.Dated) f.outcome();

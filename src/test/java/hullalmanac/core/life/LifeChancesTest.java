@@ -84,7 +84,8 @@ class LifeChancesTest {
   @Test
   void priorPredictiveHasTheMomentsOfItsLaw() {
     Product p = new Made(48).product(ProductKind.POLYMER_SEALANT, Optional.of(12.0));
-    LifeChances c = ProductLife.prior(p).predictive(ProductLife.Spread.overall(0.10));
+    LifeChances c =
+        ProductLife.prior(p, LifePractice.STANDARD).predictive(ProductLife.Spread.overall(0.10));
     assertThat(mean(c)).isCloseTo(Math.log(30.44 * 12) - 0.20, within(2e-3));
     double variance = 0.40 * 0.40 + 0.35 * 0.35 * Math.exp(2 * 0.16) + 0.01;
     assertThat(sd(c)).isCloseTo(Math.sqrt(variance), within(5e-3));
@@ -98,7 +99,10 @@ class LifeChancesTest {
   @Test
   void withoutALabelPracticeSpeaks() {
     Product p = new Made(48).product(ProductKind.CARNAUBA, Optional.empty());
-    assertThat(mean(ProductLife.prior(p).predictive(ProductLife.Spread.overall(0.10))))
+    assertThat(
+            mean(
+                ProductLife.prior(p, LifePractice.STANDARD)
+                    .predictive(ProductLife.Spread.overall(0.10))))
         .isCloseTo(Math.log(30.44 * 2.5), within(2e-3));
   }
 }

@@ -32,7 +32,7 @@ class PitfallsTest {
   /** Half the coats were never looked at, and "fine" was tapped all the same. */
   @Test
   void nobodyLooked() {
-    double mended = ratio(tapped(LifePractice.notLooked(Entered.TWO_TOUCH)));
+    double mended = ratio(tapped(LifePractice.STANDARD.notLooked(Entered.TWO_TOUCH)));
     double plain = ratio(tapped(0));
     assertThat(mended).isBetween(0.85, 1.15);
     assertThat(plain).isGreaterThan(1.3);

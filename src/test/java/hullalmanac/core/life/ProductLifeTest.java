@@ -109,8 +109,8 @@ class ProductLifeTest {
   })
   void takesLabelsForFlatter(ProductKind kind, Double label, double months) {
     Product product = new Boatyard().product(kind, label);
-    assertThat(LifePractice.expectedMonths(product)).isCloseTo(months, within(1e-6));
-    assertThat(momentsOfMu(ProductLife.prior(product))[0])
+    assertThat(LifePractice.STANDARD.expectedMonths(product)).isCloseTo(months, within(1e-6));
+    assertThat(momentsOfMu(ProductLife.prior(product, LifePractice.STANDARD))[0])
         .isCloseTo(Math.log(30.44 * months), within(1e-6));
   }
 }

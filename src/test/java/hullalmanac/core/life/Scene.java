@@ -101,7 +101,8 @@ final class Scene {
         yard.almanac().findings().stream()
             .sorted(java.util.Comparator.comparing(Finding::day))
             .toList();
-    return EvidenceReader.read(coat, clock(), findings, this::why, LAID.plusYears(2));
+    return EvidenceReader.read(
+        coat, clock(), findings, this::why, LifePractice.STANDARD, LAID.plusYears(2));
   }
 
   private VisitWhy why(Finding f) {

@@ -62,14 +62,7 @@ public final class Made {
   }
 
   public Made risk(double risk) {
-    business =
-        new Business(
-            business.name(),
-            business.currency(),
-            business.units(),
-            business.dayOrder(),
-            Optional.of(risk),
-            Optional.empty());
+    business = With.component(business, "risk", Optional.of(risk));
     return this;
   }
 

@@ -284,6 +284,40 @@ class DayTest {
   }
 
   @Test
+  void aBoatByPhoneIsNotWrittenDownWhileALengthIsRefused() {
+    Almanac before = bench.almanac();
+    bench.presenter().boats().newBoat();
+    bench.write("call", "owner", "Nell Farrow");
+    bench.write("call", "boat", "Wheatear");
+    bench.write("call", "length", "9,900 m");
+    bench.write("call", "harbour", "Quillhaven");
+    bench.sheet().press("write");
+    assertThat(bench.state().trouble().orElseThrow()).startsWith("Length: ");
+    SheetState.Form form = (SheetState.Form) bench.state().blocks().get(0);
+    assertThat(form.fields().get(3).text()).isEqualTo("9,900 m");
+    assertThat(bench.almanac()).isEqualTo(before);
+    bench.write("call", "length", "9,9 m");
+    bench.sheet().press("write");
+    assertThat(bench.boat("Wheatear").loa().orElseThrow().millimetres()).isEqualTo(9900);
+  }
+
+  @Test
+  void aVisitIsNotFinishedWhileAReadingIsRefused() {
+    Boat boat = coated();
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().beginVisit();
+    bench.write("surfaces", 0, "gloss", "shiny");
+    Almanac before = bench.almanac();
+    bench.sheet().press("finish");
+    assertThat(bench.state().trouble().orElseThrow()).contains("not taken");
+    assertThat(bench.cell("surfaces", 0, "gloss")).isEqualTo("shiny");
+    assertThat(bench.almanac()).isEqualTo(before);
+    bench.write("surfaces", 0, "gloss", "");
+    bench.sheet().press("finish");
+    assertThat(bench.almanac()).isNotEqualTo(before);
+  }
+
+  @Test
   void readingsPastedFromASpreadsheetLandInPlaceInOneAct() {
     Boat boat = coated();
     bench.presenter().openBoat(boat.id());

@@ -1,0 +1,125 @@
+package hullalmanac.exchange.csv;
+
+import static hullalmanac.exchange.csv.Column.needText;
+import static hullalmanac.exchange.csv.Column.text;
+import static hullalmanac.exchange.csv.Column.value;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Practice;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The business and what it sets. */
+final class BusinessFiles {
+  private BusinessFiles() {}
+
+  static final CsvKind<Business> BUSINESS =
+      new CsvKind<>(
+          "business.csv",
+          Kind.BUSINESS,
+          List.of(
+              needText("name"),
+              value("currency"),
+              value("units"),
+              value("day_order"),
+              value("risk"),
+              value("as_of"),
+              text("address"),
+              text("tax_number"),
+              value("paper"),
+              value("first_day"),
+              value("lead_weeks"),
+              value("practice"))) {
+        @Override
+        List<Business> rows(Almanac almanac, Keys keys) {
+          return List.of(almanac.business());
+        }
+
+        @Override
+        void write(Business b, Out out) {
+          out.put("name", b.name())
+              .put("currency", b.currency().getCurrencyCode())
+              .put("units", b.units())
+              .put("day_order", b.dayOrder())
+              .put("risk", b.risk())
+              .put("as_of", b.asOf())
+              .put("address", b.letterhead().address())
+              .put("tax_number", b.letterhead().taxNumber())
+              .put("paper", b.habits().paper())
+              .put("first_day", b.habits().firstDay().name().toLowerCase(Locale.ROOT))
+              .put("lead_weeks", b.habits().leadWeeks())
+              .put("practice", b.practice().text());
+        }
+
+        @Override
+        Optional<Business> read(In in) {
+          Business usual = Business.unnamed();
+          Currency currency =
+              in.maybe(
+                      "currency",
+                      BusinessFiles::currency,
+                      "Write its three letters, such as USD or EUR")
+                  .orElse(usual.currency());
+          Business.Units units = in.coded(Business.Units.class, "units", usual.units());
+          Business.DayOrder order =
+              in.coded(Business.DayOrder.class, "day_order", usual.dayOrder());
+          Optional<Double> risk = in.maybeReal("risk");
+          Optional<LocalDate> asOf = in.maybeDay("as_of");
+          Business.Letterhead letterhead =
+              new Business.Letterhead(in.text("address"), in.text("tax_number"));
+          Optional<Business.Habits> habits = habits(in, usual.habits());
+          Practice practice =
+              in.maybe("practice", Practice::parse, "Write it as risk-dark=0.25 shed=0.1")
+                  .orElse(Practice.STANDARD);
+          return habits.flatMap(
+              h ->
+                  in.made(
+                      () ->
+                          new Business(
+                              in.text("name"),
+                              currency,
+                              units,
+                              order,
+                              risk,
+                              asOf,
+                              letterhead,
+                              h,
+                              practice)));
+        }
+      };
+
+  private static Optional<Business.Habits> habits(In in, Business.Habits usual) {
+    Business.Paper paper = in.coded(Business.Paper.class, "paper", usual.paper());
+    DayOfWeek first =
+        in.maybe("first_day", BusinessFiles::day, "Write monday, saturday or sunday")
+            .orElse(usual.firstDay());
+    int weeks = in.maybeWhole("lead_weeks").orElse(usual.leadWeeks());
+    return in.made(() -> new Business.Habits(paper, first, weeks));
+  }
+
+  private static DayOfWeek day(String text) {
+    try {
+      return DayOfWeek.valueOf(text.toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("\"" + text + "\" is not a day of the week", e);
+    }
+  }
+
+  private static Currency currency(String code) {
+    try {
+      Currency currency = Currency.getInstance(code.toUpperCase(Locale.ROOT));
+      if (currency.getDefaultFractionDigits() >= 0) {
+        return currency;
+      }
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("there is no currency \"" + code + "\"", e);
+    }
+    throw new IllegalArgumentException("nobody is paid in \"" + code + "\"");
+  }
+}
