@@ -43,6 +43,12 @@ public record NewHarbour(String name, Optional<Double> latitude, String why) {
     if (said.isPresent()) {
       return new NewHarbour(name, said, "as you wrote");
     }
+    if (choices
+        .answer(ListPlan.LATITUDE + Folding.name(name))
+        .filter(a -> !a.isBlank())
+        .isPresent()) {
+      return new NewHarbour(name, Optional.empty(), "what you wrote is no latitude");
+    }
     OptionalDouble mean = almanac.harbours().stream().mapToDouble(Harbour::latitude).average();
     if (mean.isPresent()) {
       return new NewHarbour(
@@ -60,10 +66,14 @@ public record NewHarbour(String name, Optional<Double> latitude, String why) {
   }
 
   private static Optional<Double> latitude(String id, ListChoices choices) {
-    return choices
-        .answer(id)
-        .filter(t -> t.matches("-?\\d{1,2}(\\.\\d+)?"))
-        .map(Double::valueOf)
+    return choices.answer(id).flatMap(NewHarbour::latitude);
+  }
+
+  /** The latitude that a text gives, in degrees, north positive; absent where it gives none. */
+  public static Optional<Double> latitude(String text) {
+    return Optional.of(text.strip().replace(',', '.'))
+        .filter(t -> t.matches("[-−]?\\d{1,2}(\\.\\d+)?"))
+        .map(t -> Double.valueOf(t.replace('−', '-')))
         .filter(d -> Math.abs(d) <= 90);
   }
 }

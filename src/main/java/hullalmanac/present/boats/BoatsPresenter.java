@@ -173,8 +173,17 @@ public final class BoatsPresenter {
     Optional<BoatPage> page =
         keep ? state.page() : fleet.isPresent() ? chosen.map(this::page) : Optional.empty();
     pageIsFresh = true;
-    state = new BoatsState(find, list, found(list, find), chosen, page, washing);
+    state = new BoatsState(find, list, found(list, find), chosen, page, none(), washing);
     view.accept(state);
+  }
+
+  private Optional<String> none() {
+    return fleet
+        .filter(f -> f.almanac().boats().isEmpty())
+        .map(
+            f ->
+                "Write the first boat down as her owner calls, or bring in a list that you have: CSV,"
+                    + " .xlsx, or a table copied from a spreadsheet.");
   }
 
   private static String found(List<BoatsState.Item> list, String find) {

@@ -51,6 +51,8 @@ record ListBlocks(
   private static final String COMES_IN = "comes in";
   private static final String NO_HEADINGS = "no headings";
   private static final String TITLE = "Bring a list in";
+  private static final Said NO_LATITUDE =
+      new Said("Write degrees from -90 to 90, north positive, such as 48.4.", true);
   private static final int HEADING_ROWS = 12;
   private static final int ROWS_SHOWN = 200;
   private static final int CERTAIN_SHOWN = 20;
@@ -253,7 +255,12 @@ record ListBlocks(
     return choice(q.id(), q.asked(), q.words(), q.chosen(), q.why());
   }
 
-  private static SheetState.Field latitude(NewHarbour h) {
+  private SheetState.Field latitude(NewHarbour h) {
+    String typed = choices.answers().getOrDefault(h.id(), "");
+    if (h.latitude().isEmpty() && !typed.isBlank()) {
+      return new SheetState.Field(
+          h.id(), "Latitude of " + h.name(), new Input.Line("48.4"), typed, NO_LATITUDE);
+    }
     return new SheetState.Field(
         h.id(),
         "Latitude of " + h.name(),
@@ -275,7 +282,7 @@ record ListBlocks(
     return row == 0 ? NO_HEADINGS : "row " + row;
   }
 
-  private static SheetState.Grid preview(ListPlan p) {
+  static SheetState.Grid preview(ListPlan p) {
     List<SheetState.Column> columns = new ArrayList<>();
     columns.add(
         new SheetState.Column(
@@ -377,14 +384,8 @@ record ListBlocks(
       int column = Integer.parseInt(at.field().substring(1));
       return new Said(p.say(row, column, text), false);
     }
-    if (at.field().startsWith(ListPlan.LATITUDE) && !isLatitude(text)) {
-      return new Said("Write degrees, north positive, such as 48.4.", true);
-    }
-    return Said.NOTHING;
-  }
-
-  private static boolean isLatitude(String text) {
-    return text.strip().replace(',', '.').matches("-?[0-8]?\\d(\\.\\d+)?");
+    boolean wrong = at.field().startsWith(ListPlan.LATITUDE) && NewHarbour.latitude(text).isEmpty();
+    return wrong ? NO_LATITUDE : Said.NOTHING;
   }
 
   /** The choices with a text in a field. */
@@ -418,7 +419,7 @@ record ListBlocks(
     if (p.alikes().stream().anyMatch(a -> a.id().equals(at.field()))) {
       return code(Same.class, typed);
     }
-    return at.field().startsWith(ListPlan.LATITUDE) ? typed.replace(',', '.') : typed;
+    return typed;
   }
 
   private static <E extends Enum<E> & Coded> String code(Class<E> type, String words) {

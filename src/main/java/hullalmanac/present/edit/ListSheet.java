@@ -156,6 +156,20 @@ public final class ListSheet extends FleetSheet {
     }
   }
 
+  /** Takes texts into the rows as if each were typed, and plans once. */
+  @Override
+  public void paste(At corner, List<List<String>> texts) {
+    if (plan.isEmpty() || !corner.block().equals(ListBlocks.PREVIEW)) {
+      return;
+    }
+    for (Rows.Typed typed : cells(ListBlocks.preview(plan.get()), corner, texts)) {
+      choices =
+          new ListBlocks(found, chosen, plan, choices)
+              .entered(plan.get(), typed.at(), typed.text());
+    }
+    plan();
+  }
+
   private void turnTo(String sheet) {
     List<String> names = found.orElseThrow().grids().stream().map(Grid::name).toList();
     if (names.contains(sheet) && names.indexOf(sheet) != chosen) {
