@@ -53,7 +53,8 @@ final class FilesView extends DropFrame {
         new SystemFileChooser.FileNameExtensionFilter(
             state.kinds(), state.endings().toArray(String[]::new)));
     if (chooser.showOpenDialog(this) == SystemFileChooser.APPROVE_OPTION) {
-      sheet.add(state.id(), List.of(chooser.getSelectedFile().toString()));
+      Object file = chooser.getSelectedFile();
+      sheet.add(state.id(), List.of(file.toString()));
     }
   }
 
