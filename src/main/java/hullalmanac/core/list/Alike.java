@@ -6,7 +6,7 @@ import java.util.List;
  * A boat or an owner of a list who seems to be known already, in the record or from a row above.
  *
  * @param id of the answer among {@link ListChoices#answers}
- * @param title who it is, such as {@code Row 7: Arctic Tern}
+ * @param who it is
  * @param there who is known already, such as {@code the record} or {@code row 3}
  * @param certain whether there is little doubt
  * @param why what speaks for it, in words
@@ -14,15 +14,22 @@ import java.util.List;
  * @param facts what both say, side by side
  */
 public record Alike(
-    String id,
-    String title,
-    String there,
-    boolean certain,
-    String why,
-    Same choice,
-    List<Fact> facts) {
+    String id, Who who, String there, boolean certain, String why, Same choice, List<Fact> facts) {
   public Alike {
     facts = List.copyOf(facts);
+  }
+
+  /**
+   * A boat or an owner of a list.
+   *
+   * @param row from 0
+   * @param isBoat whether it is a boat
+   */
+  public record Who(int row, boolean isBoat, String name) {}
+
+  /** Who it is, such as {@code Row 7: Arctic Tern}. */
+  public String title() {
+    return "Row " + (who.row() + 1) + ": " + who.name();
   }
 
   /**

@@ -231,7 +231,7 @@ final class Boats {
     alikes.add(
         new Alike(
             id,
-            "Row " + (line.row() + 1) + ": " + line.boat().name(),
+            new Alike.Who(line.row(), true, line.boat().name()),
             other.known().isPresent() ? "the record" : Aside.place(other.lines().get(0).row()),
             likeness.isCertain(),
             likeness.why(),

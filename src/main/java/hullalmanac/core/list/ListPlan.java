@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What becomes of a list: how its columns are understood, what each row says, who is known already,
@@ -241,6 +242,48 @@ public final class ListPlan {
     return marks;
   }
 
+  /**
+   * Cells that need a look: those with a sentence about them, and those that name somebody who may
+   * be known already.
+   */
+  public List<Mark> looks() {
+    Set<Integer> rows = lines.stream().map(Line::row).collect(Collectors.toSet());
+    Stream<Mark> known =
+        alikes.stream()
+            .filter(a -> !a.certain() && !choices.answers().containsKey(a.id()))
+            .filter(a -> rows.contains(a.who().row()))
+            .flatMap(a -> name(a.who().isBoat()).map(c -> look(a.who(), c)).stream());
+    return Stream.concat(marks.stream(), known)
+        .sorted(Comparator.comparingInt(Mark::row).thenComparingInt(Mark::column))
+        .toList();
+  }
+
+  private static Mark look(Alike.Who who, int column) {
+    return new Mark(
+        who.row(),
+        column,
+        who.name(),
+        "Perhaps known already; both stand side by side below.",
+        true);
+  }
+
+  /** The column that names the boats, or the owners. */
+  private Optional<Integer> name(boolean boats) {
+    Set<ListField> names =
+        boats
+            ? Set.of(ListField.BOAT)
+            : Set.of(ListField.OWNER, ListField.FIRST_NAME, ListField.LAST_NAME, ListField.FIRM);
+    return columns.stream()
+        .filter(c -> names.contains(c.field()))
+        .map(ListColumn::index)
+        .findFirst();
+  }
+
+  /** Questions that nobody has answered yet. */
+  public int openQuestions() {
+    return (int) questions.stream().filter(q -> !choices.answers().containsKey(q.id())).count();
+  }
+
   People people() {
     return people;
   }
@@ -257,7 +300,7 @@ public final class ListPlan {
   /** How a row is shown before it comes in; only rows that are read. */
   public List<ShownRow> rows() {
     Map<Integer, List<Line>> byRow = lines.stream().collect(Collectors.groupingBy(Line::row));
-    Map<Integer, List<Mark>> marked = marks.stream().collect(Collectors.groupingBy(Mark::row));
+    Map<Integer, List<Mark>> marked = looks().stream().collect(Collectors.groupingBy(Mark::row));
     return table.rows().stream()
         .map(
             r ->

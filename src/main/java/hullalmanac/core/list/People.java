@@ -164,7 +164,7 @@ final class People {
       alikes.add(
           new Alike(
               id,
-              "Row " + (line.row() + 1) + ": " + line.owner().name(),
+              new Alike.Who(line.row(), false, line.owner().name()),
               other.where(),
               certain,
               why(line.owner(), other.first()),

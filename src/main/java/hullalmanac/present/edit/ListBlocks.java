@@ -130,7 +130,7 @@ record ListBlocks(
     if (c.visits() > 0) {
       parts.add(count(c.visits(), "visit"));
     }
-    int looks = p.marks().size() + p.questions().size();
+    int looks = p.looks().size() + p.openQuestions();
     return "This would come in: "
         + String.join(", ", parts)
         + ". "
@@ -149,12 +149,12 @@ record ListBlocks(
     List<SheetState.Field> asked = askedFields(p);
     blocks.add(new SheetState.Form(ASKED, "What the list does not say", asked));
     blocks.add(preview(p));
-    if (!p.marks().isEmpty()) {
+    if (!p.looks().isEmpty()) {
       blocks.add(
           new SheetState.Table(
               "What needs a look",
               List.of("Where", "What stands there", "What is to be known"),
-              p.marks().stream().map(m -> mark(p, m)).toList(),
+              p.looks().stream().map(m -> mark(p, m)).toList(),
               ""));
     }
     alikes(p, blocks);
@@ -232,8 +232,8 @@ record ListBlocks(
               new Input.Suggest(suggested(p)),
               p.usualHarbour(),
               new Said(
-                  count((int) without, "boat")
-                      + " lie in no harbour; without one there is no berth.",
+                  (without == 1 ? "1 boat lies" : without + " boats lie")
+                      + " in no harbour; without one there is no berth.",
                   false)));
     }
     p.newHarbours().forEach(h -> fields.add(latitude(h)));

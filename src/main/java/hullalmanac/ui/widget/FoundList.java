@@ -18,7 +18,8 @@ public final class FoundList<T> extends JPanel {
 
   private final JTextField find = new JTextField();
   private final JPanel buttons =
-      new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 6", "[grow, fill]", ""));
+      new JPanel(
+          new MigLayout("insets 0, fillx, wrap 1, gap 0 6, novisualpadding", "[grow, fill]", ""));
   private final JLabel found = Labels.quiet("");
   private final ItemList<T> list;
   private transient Runnable chosen = () -> {};

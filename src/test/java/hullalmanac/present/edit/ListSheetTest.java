@@ -72,7 +72,7 @@ class ListSheetTest {
   void showsWhatWouldComeInBeforeAnythingDoes() {
     int boats = bench.almanac().boats().size();
     paste(LIST);
-    assertThat(bench.state().facts()).startsWith("This would come in: 2 new boats");
+    assertThat(bench.state().facts()).startsWith("This would come in: 3 new boats");
     assertThat(field("c0").text()).isEqualTo("boat");
     assertThat(field("c3").text()).isEqualTo("length in feet");
     assertThat(bench.cell(ListBlocks.PREVIEW, 0, "c3")).contains("32 ft");
@@ -102,8 +102,15 @@ class ListSheetTest {
     SheetState.Field siskin =
         fields().filter(f -> f.label().contains("Siskin")).findFirst().orElseThrow();
     assertThat(all()).contains("44 ft").contains("not the same");
+    assertThat(bench.state().facts()).contains("1 thing needs a look");
+    assertThat(bench.grid(ListBlocks.PREVIEW).rows().get(2).marked()).containsExactly(1);
     bench.write(siskin.id(), siskin.id(), "another one");
-    assertThat(bench.state().facts()).startsWith("This would come in: 3 new boats");
+    assertThat(bench.state().facts())
+        .startsWith("This would come in: 3 new boats")
+        .contains("Nothing of it is doubtful");
+    assertThat(bench.grid(ListBlocks.PREVIEW).rows().get(2).marked()).isEmpty();
+    bench.write(siskin.id(), siskin.id(), "the same, fill in what is missing");
+    assertThat(bench.state().facts()).contains("2 new boats, 1 boat known already");
     bench.write(siskin.id(), siskin.id(), "leave out");
     assertThat(bench.state().facts()).startsWith("This would come in: 2 new boats");
     assertThat(all()).contains("as you chose");
