@@ -22,9 +22,9 @@ class ListSheetTest {
   private static final String LIST =
       """
       Boat\tOwner\tPhone\tLength\tHarbour\tExtra
-      Wheatear\tNell Farrow\t555-0199\t9.9m\tQuillhaven\tbimini
+      Wheatear\tNell Farrow\t555-8101\t9.9m\tQuillhaven\tbimini
       Stonechat\tBo Larch\t\t32'\tQuillhaven\ttall mast
-      Siskin\tSomebody Else\t555-0177\t44 ft\t\t
+      Siskin\tSomebody Else\t555-8102\t44 ft\t\t
       Total\t\t\t3\t\t
       """;
 

@@ -26,7 +26,7 @@ class BringListIT {
   private static final String LIST =
       """
       Boat\tOwner\tPhone\tLength\tHarbour
-      Wheatear\tNell Farrow\t555-0199\t9.9m\tQuillhaven
+      Wheatear\tNell Farrow\t555-8101\t9.9m\tQuillhaven
       Stonechat / Whinchat\tBo Larch\t\t32'\tQuillhaven
       Total\t\t\t2\t
       """;
