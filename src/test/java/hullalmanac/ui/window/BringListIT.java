@@ -27,7 +27,7 @@ class BringListIT {
       """
       Boat\tOwner\tPhone\tLength\tHarbour
       Wheatear\tNell Farrow\t555-8101\t9.9m\tQuillhaven
-      Stonechat / Whinchat\tBo Larch\t\t32'\tQuillhaven
+      Stonechat / Whinchat\tBo Larch\t\t32' / 28'\tQuillhaven
       Total\t\t\t2\t
       """;
 
