@@ -7,6 +7,7 @@ import hullalmanac.core.record.Money;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Types;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -67,7 +68,7 @@ final class Binder {
     if (value instanceof Boolean flag) {
       return flag ? 1 : 0;
     }
-    if (value instanceof LocalDate || value instanceof LocalDateTime) {
+    if (value instanceof LocalDate || value instanceof LocalDateTime || value instanceof Instant) {
       return value.toString();
     }
     return value;

@@ -5,6 +5,7 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Length;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Arrays;
@@ -64,6 +65,10 @@ final class Cells {
 
   Optional<LocalDateTime> maybeTime(String column) throws SQLException {
     return maybeText(column).map(LocalDateTime::parse);
+  }
+
+  Optional<Instant> maybeInstant(String column) throws SQLException {
+    return maybeText(column).map(Instant::parse);
   }
 
   Optional<Length> maybeLength(String column) throws SQLException {

@@ -4,6 +4,7 @@ import hullalmanac.core.record.Entered;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Moment;
+import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.ObservationText;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.SurfaceState;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Findings and photos. */
 final class FindingStore {
@@ -24,6 +26,7 @@ final class FindingStore {
           surface_id
           visit_id
           day
+          moment
           state
           entered
           what
@@ -31,6 +34,8 @@ final class FindingStore {
           scale
           geometry
           meter
+          told_whom
+          told_on
           note
           """);
 
@@ -87,6 +92,7 @@ final class FindingStore {
                 row.id("surface_id"),
                 row.maybeId("visit_id"),
                 row.day("day"),
+                row.maybeCoded(Moment.class, "moment"),
                 row.coded(SurfaceState.class, "state"),
                 row.coded(Entered.class, "entered"),
                 new ObservationText(
@@ -95,9 +101,17 @@ final class FindingStore {
                         row.maybeText("scale"),
                         row.maybeText("geometry"),
                         readings.getOrDefault(row.number("id"), List.of()),
-                        row.maybeText("meter"))
+                        row.maybeText("meter"),
+                        told(row))
                     .observation(),
                 row.text("note")));
+  }
+
+  private static Optional<Observation.Told> told(Cells row) throws SQLException {
+    Optional<String> whom = row.maybeText("told_whom");
+    return whom.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Observation.Told(whom.get(), row.day("told_on")));
   }
 
   void putFindings(List<Finding> findings) throws SQLException {
@@ -112,6 +126,7 @@ final class FindingStore {
                 .set("surface_id", f.finding().surface())
                 .set("visit_id", f.finding().visit())
                 .set("day", f.finding().day())
+                .set("moment", f.finding().moment())
                 .set("state", f.finding().state())
                 .set("entered", f.finding().entered())
                 .set("what", f.seen().what())
@@ -119,6 +134,8 @@ final class FindingStore {
                 .set("scale", f.seen().scale())
                 .set("geometry", f.seen().geometry())
                 .set("meter", f.seen().meter())
+                .set("told_whom", f.seen().told().map(Observation.Told::whom))
+                .set("told_on", f.seen().told().map(Observation.Told::on))
                 .set("note", f.finding().note()));
     List<Reading> readings = new ArrayList<>();
     for (Fields f : fields) {

@@ -146,6 +146,8 @@ final class ListVisits {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         "");
   }
 

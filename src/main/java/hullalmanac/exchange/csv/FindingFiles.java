@@ -12,6 +12,7 @@ import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Moment;
+import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.ObservationText;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Surface;
@@ -37,6 +38,7 @@ final class FindingFiles {
               needText("surface"),
               text("visit"),
               need("day"),
+              value("moment"),
               value("state"),
               value("entered"),
               need("what"),
@@ -44,6 +46,8 @@ final class FindingFiles {
               value("scale"),
               value("geometry"),
               text("meter"),
+              text("told_whom"),
+              value("told_on"),
               text("note"))) {
         @Override
         List<Finding> rows(Almanac almanac, Keys keys) {
@@ -57,6 +61,7 @@ final class FindingFiles {
               .ref("surface", Kind.SURFACE, f.surface())
               .ref("visit", Kind.VISIT, f.visit())
               .put("day", f.day())
+              .put("moment", f.moment())
               .put("state", f.state())
               .put("entered", f.entered())
               .put("what", seen.what())
@@ -64,6 +69,8 @@ final class FindingFiles {
               .put("scale", seen.scale())
               .put("geometry", seen.geometry())
               .put("meter", seen.meter())
+              .put("told_whom", seen.told().map(Observation.Told::whom))
+              .put("told_on", seen.told().map(Observation.Told::on))
               .put("note", f.note());
         }
 
@@ -73,9 +80,10 @@ final class FindingFiles {
           Id<Surface> surface = in.ref(Kind.SURFACE, "surface");
           Optional<Id<Visit>> visit = in.maybeRef(Kind.VISIT, "visit");
           LocalDate day = in.day("day");
+          Optional<Moment> moment = in.maybeCoded(Moment.class, "moment");
           SurfaceState state = in.coded(SurfaceState.class, "state", SurfaceState.WASHED);
           Entered entered = in.coded(Entered.class, "entered", Entered.IMPORTED);
-          Optional<ObservationText> seen = seen(in);
+          Optional<ObservationText> seen = seen(in, day);
           return in.made(
               () ->
                   new Finding(
@@ -84,6 +92,7 @@ final class FindingFiles {
                       surface,
                       visit,
                       day,
+                      moment,
                       state,
                       entered,
                       seen.orElseThrow().observation(),
@@ -91,8 +100,15 @@ final class FindingFiles {
         }
       };
 
-  private static Optional<ObservationText> seen(In in) {
+  private static Optional<ObservationText> seen(In in, LocalDate day) {
     String what = in.key("what").toLowerCase(Locale.ROOT);
+    Optional<Observation.Told> told = told(in, day);
+    if (told.isPresent() && !what.equals("damage")) {
+      in.problem(
+          "told_whom",
+          "somebody was told of " + what + ", and not of damage",
+          "Leave told_whom empty, or write damage under what");
+    }
     boolean gloss = what.equals("gloss");
     List<Double> readings =
         gloss ? in.list("value", in::realOf, "Write gloss readings as 85.5|86.1|84.9") : List.of();
@@ -104,7 +120,19 @@ final class FindingFiles {
                 Optional.of(in.key("scale")).filter(s -> !s.isEmpty()),
                 Optional.of(in.key("geometry")).filter(g -> !g.isEmpty()),
                 readings,
-                in.maybeText("meter")));
+                in.maybeText("meter"),
+                told));
+  }
+
+  /** Who was told; on the day of the finding when no other is given. */
+  private static Optional<Observation.Told> told(In in, LocalDate day) {
+    Optional<LocalDate> on = in.maybeDay("told_on");
+    Optional<String> whom = in.maybeText("told_whom").filter(t -> !t.isBlank());
+    if (whom.isEmpty() && on.isPresent()) {
+      in.problem(
+          "told_whom", "the day is given, but not who was told", "Write who, or leave both empty");
+    }
+    return whom.map(w -> new Observation.Told(w, on.orElse(day)));
   }
 
   static final CsvKind<Photo> PHOTOS =

@@ -6,6 +6,7 @@ public enum Place {
   BOATS("Boats", 2),
   PEOPLE("People", 3),
   SHELF("Shelf", 5),
+  RECKONER("Reckoner", 7),
   SETTINGS("Settings", 8);
 
   private final String words;

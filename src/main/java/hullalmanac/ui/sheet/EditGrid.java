@@ -4,7 +4,6 @@ import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.ContextMenu;
 import hullalmanac.ui.widget.Marks;
@@ -16,6 +15,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -26,9 +26,8 @@ import javax.swing.JPopupMenu;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import javax.swing.table.AbstractTableModel;
-import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 
 /**
@@ -41,10 +40,13 @@ final class EditGrid extends JTable {
 
   private final transient Sheet sheet;
   private final transient Telling telling;
-  private final Cells cells;
+  private final GridCells cells;
   private final transient GridCopies copies = new GridCopies(this);
 
-  /** Tells which cell is chosen or written in, and what stands in it. */
+  /**
+   * Tells which cell is chosen or written in, and what stands in it; without row and field for one
+   * that is only read.
+   */
   interface Telling {
     void say(String row, String field, String text);
   }
@@ -53,7 +55,7 @@ final class EditGrid extends JTable {
     super();
     this.sheet = sheet;
     this.telling = telling;
-    this.cells = new Cells(state);
+    this.cells = new GridCells(state, sheet);
     setModel(cells);
     setName(state.id());
     getAccessibleContext()
@@ -66,8 +68,9 @@ final class EditGrid extends JTable {
     getTableHeader().setReorderingAllowed(false);
     headerAtLeft();
     setDefaultEditor(Object.class, new Editor());
-    setDefaultRenderer(Object.class, new Marked());
+    setDefaultRenderer(Object.class, new MarkedCell());
     keys();
+    presses(state);
     getSelectionModel().addListSelectionListener(e -> tell());
     getColumnModel().getSelectionModel().addListSelectionListener(e -> tell());
     addFocusListener(
@@ -75,90 +78,11 @@ final class EditGrid extends JTable {
           @Override
           public void focusGained(FocusEvent e) {
             if (!onCell() && getRowCount() > 0) {
-              changeSelection(0, 0, false, false);
+              changeSelection(0, firstWritten(), false, false);
             }
           }
         });
     fit();
-  }
-
-  /** The grid as a table. */
-  private final class Cells extends AbstractTableModel {
-    private static final long serialVersionUID = 1L;
-    private transient SheetState.Grid state;
-
-    Cells(SheetState.Grid state) {
-      this.state = state;
-    }
-
-    @Override
-    public int getRowCount() {
-      return state.rows().size();
-    }
-
-    @Override
-    public int getColumnCount() {
-      return state.columns().size();
-    }
-
-    @Override
-    public String getColumnName(int column) {
-      return state.columns().get(column).label();
-    }
-
-    @Override
-    public Object getValueAt(int row, int column) {
-      return state.rows().get(row).cells().get(column);
-    }
-
-    @Override
-    public boolean isCellEditable(int row, int column) {
-      return !(state.columns().get(column).input() instanceof Input.Fixed);
-    }
-
-    @Override
-    public void setValueAt(Object value, int row, int column) {
-      String text = value.toString();
-      if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
-        sheet.enter(at(row, column), text);
-      }
-    }
-
-    At at(int row, int column) {
-      return new At(state.id(), state.rows().get(row).id(), state.columns().get(column).id());
-    }
-
-    void show(SheetState.Grid now) {
-      boolean sameRows = ids(now).equals(ids(state));
-      state = now;
-      if (sameRows) {
-        fireTableRowsUpdated(0, Math.max(0, getRowCount() - 1));
-      } else {
-        fireTableDataChanged();
-      }
-    }
-
-    private List<String> ids(SheetState.Grid grid) {
-      return grid.rows().stream().map(SheetState.GridRow::id).toList();
-    }
-  }
-
-  /** Shows a cell, with a sign in front where it needs a look. */
-  private final class Marked extends DefaultTableCellRenderer {
-    private static final long serialVersionUID = 1L;
-
-    @Override
-    public Component getTableCellRendererComponent(
-        JTable table, Object value, boolean chosen, boolean focused, int row, int column) {
-      super.getTableCellRendererComponent(table, value, chosen, focused, row, column);
-      boolean marked = cells.state.rows().get(row).marked().contains(column);
-      setIcon(
-          marked
-              ? new LookSign(chosen ? table.getSelectionForeground() : Theme.colour("look"))
-              : null);
-      getAccessibleContext().setAccessibleDescription(marked ? "needs a look" : null);
-      return this;
-    }
   }
 
   /** A field in a cell, which says while one types what is understood. */
@@ -244,6 +168,69 @@ final class EditGrid extends JTable {
     return getColumnModel().getSelectionModel().getLeadSelectionIndex();
   }
 
+  private int firstWritten() {
+    for (int c = 0; c < getColumnCount(); c++) {
+      if (cells.column(c).input().written()) {
+        return c;
+      }
+    }
+    return 0;
+  }
+
+  /** Cells that are pressed: by a touch, by Enter or Space, and by a key from all of their row. */
+  private void presses(SheetState.Grid state) {
+    for (int c = 0; c < state.columns().size(); c++) {
+      int column = c;
+      if (state.columns().get(c).input() instanceof Input.Press press) {
+        getColumnModel().getColumn(c).setCellRenderer(new PressCell());
+        Act.within(this, press.key(), () -> press(getSelectedRow(), column));
+      }
+    }
+    addMouseListener(new CellTouch(this, this::press));
+  }
+
+  private void press(int row, int column) {
+    if (cells.isPress(row, column)) {
+      take();
+      sheet.press(cells.at(row, column));
+    }
+  }
+
+  @Override
+  protected boolean processKeyBinding(KeyStroke key, KeyEvent e, int condition, boolean pressed) {
+    boolean enterOrSpace =
+        key.getModifiers() == 0
+            && (key.getKeyCode() == KeyEvent.VK_ENTER || key.getKeyCode() == KeyEvent.VK_SPACE);
+    boolean onPress = !isEditing() && cells.isPress(getSelectedRow(), getSelectedColumn());
+    if (enterOrSpace && pressed && onPress) {
+      press(getSelectedRow(), getSelectedColumn());
+      return true;
+    }
+    return super.processKeyBinding(key, e, condition, pressed);
+  }
+
+  /** Goes on in the cell, and with the text, where another grid of the same kind was left. */
+  void goOnFrom(EditGrid before) {
+    int row = before.getSelectedRow();
+    int column = before.getSelectedColumn();
+    if (row < 0 || column < 0) {
+      return;
+    }
+    Optional<Point> mine = cells.find(before.cells.at(row, column));
+    if (mine.isEmpty()) {
+      return;
+    }
+    changeSelection(mine.get().y, mine.get().x, false, false);
+    if (before.isEditing() && before.getEditorComponent() instanceof JTextField writing) {
+      String text = writing.getText();
+      before.removeEditor();
+      if (editCellAt(mine.get().y, mine.get().x)
+          && getEditorComponent() instanceof JTextField field) {
+        field.setText(text);
+      }
+    }
+  }
+
   /** Takes what is being written and goes to the cell so many rows below, if there is one. */
   private void goDown(int rows) {
     int row = getEditingRow();
@@ -298,12 +285,13 @@ final class EditGrid extends JTable {
 
   private void removeRow() {
     if (onCell()) {
-      sheet.remove(cells.state.id(), cells.state.rows().get(leadRow()).id());
+      At at = cells.at(leadRow(), 0);
+      sheet.remove(at.block(), at.row());
     }
   }
 
   SheetState.Grid state() {
-    return cells.state;
+    return cells.state();
   }
 
   void pasteTexts() {
@@ -325,9 +313,13 @@ final class EditGrid extends JTable {
     if (telling == null) {
       return;
     }
-    if (onCell() && cells.isCellEditable(leadRow(), leadColumn())) {
+    if (onCell()) {
       At at = cells.at(leadRow(), leadColumn());
       String text = cells.getValueAt(leadRow(), leadColumn()).toString();
+      if (!cells.isCellEditable(leadRow(), leadColumn())) {
+        telling.say("", "", text);
+        return;
+      }
       String hint = hint(leadColumn());
       telling.say(at.row(), at.field(), text);
       setToolTipText(hint.isEmpty() ? null : hint);
@@ -336,41 +328,11 @@ final class EditGrid extends JTable {
     }
   }
 
-  /** The cell that is chosen. */
-  Optional<At> chosen() {
-    return onCell() && getSelectedRow() < cells.getRowCount()
-        ? Optional.of(cells.at(getSelectedRow(), getSelectedColumn()))
-        : Optional.empty();
-  }
-
-  /** The text that is being written. */
-  Optional<String> writing() {
-    return isEditing() && getEditorComponent() instanceof JTextField field
-        ? Optional.of(field.getText())
-        : Optional.empty();
-  }
-
-  /** Chooses a cell, if there is one such, and goes on writing a text in it. */
-  void choose(At at, Optional<String> text) {
-    List<String> rows = cells.state.rows().stream().map(SheetState.GridRow::id).toList();
-    List<String> columns = cells.state.columns().stream().map(SheetState.Column::id).toList();
-    int row = rows.indexOf(at.row());
-    int column = columns.indexOf(at.field());
-    if (row >= 0 && column >= 0) {
-      changeSelection(row, column, false, false);
-      text.filter(t -> editCellAt(row, column))
-          .ifPresent(
-              t -> {
-                JTextField field = (JTextField) getEditorComponent();
-                field.setText(t);
-                field.requestFocusInWindow();
-              });
-    }
-  }
-
   private String hint(int column) {
-    Input input = cells.state.columns().get(column).input();
-    return input instanceof Input.Choice choice ? String.join(", ", choice.words()) : "";
+    Input input = cells.column(column).input();
+    return input instanceof Input.Choice choice
+        ? String.join(", ", choice.words())
+        : input instanceof Input.Suggest suggest ? String.join(", ", suggest.words()) : "";
   }
 
   /** As wide as what it lies in, unless its texts need more. */
@@ -396,6 +358,10 @@ final class EditGrid extends JTable {
     int row = getSelectedRow();
     int column = getSelectedColumn();
     cells.show(state);
+    widenPresses();
+    if (state.columns().stream().anyMatch(c -> c.input() instanceof Input.Fixed)) {
+      fit();
+    }
     if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {
       changeSelection(row, Math.max(0, column), false, false);
     }
@@ -416,12 +382,30 @@ final class EditGrid extends JTable {
     for (int c = 0; c < getColumnCount(); c++) {
       int widest = getFontMetrics(getFont()).stringWidth(getColumnName(c)) + gap;
       for (int r = 0; r < Math.min(ROWS_MEASURED, getRowCount()); r++) {
-        String text = String.valueOf(getValueAt(r, c));
-        int sign = cells.state.rows().get(r).marked().contains(c) ? 2 * gap : 0;
-        widest = Math.max(widest, getFontMetrics(getFont()).stringWidth(text) + sign);
+        widest = Math.max(widest, width(r, c));
       }
       TableColumn column = getColumnModel().getColumn(c);
       column.setPreferredWidth(widest + gap);
+    }
+  }
+
+  private int width(int row, int column) {
+    String text = String.valueOf(getValueAt(row, column));
+    return cells.column(column).input() instanceof Input.Press
+        ? new PressCell().width(this, text)
+        : getFontMetrics(getFont()).stringWidth(text)
+            + (cells.isMarked(row, column) ? 2 * getFontMetrics(getFont()).charWidth('m') : 0);
+  }
+
+  /** What is pressed says itself what it does, so it is never cut. */
+  private void widenPresses() {
+    for (int c = 0; c < getColumnCount(); c++) {
+      for (int r = 0; r < getRowCount(); r++) {
+        TableColumn column = getColumnModel().getColumn(c);
+        if (cells.isPress(r, c) && column.getPreferredWidth() < width(r, c)) {
+          fit();
+        }
+      }
     }
   }
 

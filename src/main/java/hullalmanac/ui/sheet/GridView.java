@@ -11,7 +11,6 @@ import hullalmanac.ui.widget.TextTable;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -70,25 +69,8 @@ final class GridView extends JPanel {
   }
 
   private void say(String row, String field, String text) {
-    Said now = row.isEmpty() ? Said.NOTHING : sheet.say(new At(block, row, field), text);
+    Said now = row.isEmpty() ? new Said(text, false) : sheet.say(new At(block, row, field), text);
     said.setText(now.refused() ? "Not taken: " + now.words() : now.words());
-  }
-
-  /**
-   * Where one is in a grid.
-   *
-   * @param writing the text that is being written there; absent when none is
-   */
-  record Cursor(At at, Optional<String> writing) {}
-
-  /** Where one is; absent before one was there. */
-  Optional<Cursor> cursor() {
-    return grid.chosen().map(at -> new Cursor(at, grid.writing()));
-  }
-
-  /** Goes where one was, as far as there is such a cell, and goes on writing. */
-  void moveCursor(Cursor cursor) {
-    grid.choose(cursor.at(), cursor.writing());
   }
 
   void show(SheetState.Grid state) {
@@ -97,5 +79,10 @@ final class GridView extends JPanel {
 
   void take() {
     grid.take();
+  }
+
+  /** Goes on in the cell, and with the text, where another view of the same grid was left. */
+  void goOnFrom(GridView before) {
+    grid.goOnFrom(before.grid);
   }
 }

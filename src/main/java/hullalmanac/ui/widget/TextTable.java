@@ -74,13 +74,6 @@ public class TextTable extends JTable {
     }
   }
 
-  /** Puts other rows in the place of those there are. */
-  final void replace(List<List<String>> rows) {
-    DefaultTableModel model = (DefaultTableModel) getModel();
-    model.setRowCount(0);
-    rows.forEach(r -> model.addRow(r.toArray()));
-  }
-
   private void headerAtLeft() {
     if (getTableHeader().getDefaultRenderer() instanceof JLabel label) {
       label.setHorizontalAlignment(SwingConstants.LEADING);

@@ -33,7 +33,7 @@ public final class TidyTable extends TextTable {
   private static final long serialVersionUID = 1L;
   private static final int NARROWEST = 32;
 
-  private transient TableState state;
+  private final transient TableState state;
   private final transient TableMemory memory;
   private final transient List<TableColumn> all;
   private transient TableChoice choice;
@@ -93,15 +93,6 @@ public final class TidyTable extends TextTable {
 
   private void move(boolean right) {
     columnAt(Optional.empty()).ifPresent(id -> change(choice.move(id, right)));
-  }
-
-  /** Shows other rows under the same columns. */
-  public void show(List<List<String>> rows) {
-    if (!rows.equals(state.rows())) {
-      state = new TableState(state.name(), state.columns(), rows);
-      replace(rows);
-      fit();
-    }
   }
 
   /** Lets a row be opened, by Enter, two clicks or its menu. */

@@ -214,6 +214,8 @@ class PhotoSortingTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         "");
   }
 

@@ -178,6 +178,8 @@ final class Ledger {
               Optional.empty(),
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
               ""));
     }
 
