@@ -35,10 +35,7 @@ class RefusedFilesTest {
     return all;
   }
 
-  static Stream<Arguments> files() {
-    String rows =
-        IntStream.range(0, 5001).mapToObj(i -> "Boat " + i).collect(Collectors.joining("\n"));
-    String wide = IntStream.range(0, 201).mapToObj(i -> "x" + i).collect(Collectors.joining(","));
+  static Stream<Arguments> workbooks() {
     byte[] cut = new byte[900];
     System.arraycopy(Sheets.merged(), 0, cut, 0, cut.length);
     return Stream.of(
@@ -85,7 +82,11 @@ class RefusedFilesTest {
         Arguments.of(
             "blank.xlsx",
             Sheets.written(s -> s.value(0, 0, "  ")),
-            "blank.xlsx has nothing in its sheets."),
+            "blank.xlsx has nothing in its sheets."));
+  }
+
+  static Stream<Arguments> strangers() {
+    return Stream.of(
         Arguments.of(
             "list.pdf",
             latin("%PDF-1.7\n1 0 obj"),
@@ -121,7 +122,14 @@ class RefusedFilesTest {
         Arguments.of(
             "boats.json",
             latin("[{\"boat\": \"Knot\"}]"),
-            "boats.json is JSON, not a list. Export the list as CSV."),
+            "boats.json is JSON, not a list. Export the list as CSV."));
+  }
+
+  static Stream<Arguments> texts() {
+    String rows =
+        IntStream.range(0, 5001).mapToObj(i -> "Boat " + i).collect(Collectors.joining("\n"));
+    String wide = IntStream.range(0, 201).mapToObj(i -> "x" + i).collect(Collectors.joining(","));
+    return Stream.of(
         Arguments.of("empty.csv", new byte[0], "empty.csv is empty."),
         Arguments.of(
             "blanks.csv",
@@ -151,7 +159,7 @@ class RefusedFilesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("files")
+  @MethodSource({"workbooks", "strangers", "texts"})
   void isRefusedWithASentence(String name, byte[] bytes, String sentence) {
     assertThat(ListFile.read(name, bytes)).isEqualTo(new ListFile.Refused(sentence));
   }

@@ -124,27 +124,7 @@ final class Sheets {
     files.put(
         "xl/_rels/workbook.xml.rels",
         rels("worksheet", "worksheets/sheet1.xml", "worksheets/sheet2.xml"));
-    files.put(
-        "xl/worksheets/sheet1.xml",
-        HEAD
-            + "<worksheet"
-            + MAIN
-            + "><sheetData>"
-            + "<row r=\"1\">"
-            + text("A1", "Boat")
-            + text("B1", "Owner")
-            + text("C1", "LOA ft")
-            + text("D1", "Beam ft")
-            + "</row>"
-            + "<row r=\"2\">"
-            + text("A2", "Whimbrel")
-            + "<c r=\"B2\" t=\"str\"><f>F2&amp;\" Finch\"</f><v>Ada Finch</v></c>"
-            + "<c r=\"C2\"><f>30+1</f><v>31</v></c><c r=\"D2\"><f>C2/3</f></c></row>"
-            + "<row r=\"3\">"
-            + text("A3", "Turnstone")
-            + text("B3", "Ben Marsh")
-            + "<c r=\"C3\" t=\"e\"><f>1/0</f><v>#DIV/0!</v></c><c r=\"D3\"><v>9.4499999999999993</v></c></row>"
-            + "</sheetData></worksheet>");
+    files.put("xl/worksheets/sheet1.xml", boats());
     files.put("xl/worksheets/_rels/sheet1.xml.rels", rels("comments", "../comments1.xml"));
     files.put(
         "xl/comments1.xml",
@@ -162,6 +142,29 @@ final class Sheets {
             + text("A1", "Wash")
             + "<c r=\"B1\"><v>90</v></c></row></sheetData></worksheet>");
     return zip(files);
+  }
+
+  /** Two boats, one with formulas that gave values, one with a formula that gave none. */
+  private static String boats() {
+    return HEAD
+        + "<worksheet"
+        + MAIN
+        + "><sheetData>"
+        + "<row r=\"1\">"
+        + text("A1", "Boat")
+        + text("B1", "Owner")
+        + text("C1", "LOA ft")
+        + text("D1", "Beam ft")
+        + "</row>"
+        + "<row r=\"2\">"
+        + text("A2", "Whimbrel")
+        + "<c r=\"B2\" t=\"str\"><f>F2&amp;\" Finch\"</f><v>Ada Finch</v></c>"
+        + "<c r=\"C2\"><f>30+1</f><v>31</v></c><c r=\"D2\"><f>C2/3</f></c></row>"
+        + "<row r=\"3\">"
+        + text("A3", "Turnstone")
+        + text("B3", "Ben Marsh")
+        + "<c r=\"C3\" t=\"e\"><f>1/0</f><v>#DIV/0!</v></c><c r=\"D3\"><v>9.4499999999999993</v></c></row>"
+        + "</sheetData></worksheet>";
   }
 
   private static String text(String cell, String text) {

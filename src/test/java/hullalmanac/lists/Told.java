@@ -2,6 +2,8 @@ package hullalmanac.lists;
 
 import hullalmanac.core.list.Alike;
 import hullalmanac.core.list.ListPlan;
+import hullalmanac.core.list.Mark;
+import hullalmanac.core.list.Question;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
@@ -44,30 +46,8 @@ final class Told {
             c ->
                 lines.add(
                     "column " + c.label() + " = " + c.field().words() + " (" + c.why() + ")"));
-    plan.questions()
-        .forEach(
-            q ->
-                lines.add(
-                    "question: "
-                        + q.asked()
-                        + ": "
-                        + q.why()
-                        + " "
-                        + q.words()
-                        + " -> "
-                        + q.chosen()));
-    plan.coats()
-        .ifPresent(
-            q ->
-                lines.add(
-                    "question: "
-                        + q.asked()
-                        + ": "
-                        + q.why()
-                        + " "
-                        + q.words()
-                        + " -> "
-                        + q.chosen()));
+    Stream.concat(plan.questions().stream(), plan.coats().stream())
+        .forEach(q -> lines.add(question(q)));
     plan.newHarbours()
         .forEach(
             h ->
@@ -78,40 +58,45 @@ final class Told {
                         + h.latitude().map(String::valueOf).orElse("?")
                         + ", "
                         + h.why()));
-    plan.marks()
-        .forEach(
-            m ->
-                lines.add(
-                    "mark: "
-                        + m.place()
-                        + ", "
-                        + plan.columns().get(m.column()).label()
-                        + ", «"
-                        + oneLine(m.text())
-                        + "»: "
-                        + m.sentence()
-                        + (m.taken() ? "" : " [not taken]")));
-    for (Alike a : plan.alikes()) {
-      lines.add(
-          "alike: "
-              + a.title()
-              + " and "
-              + a.there()
-              + ", "
-              + a.why()
-              + " -> "
-              + a.choice().words()
-              + "; "
-              + a.facts().stream()
-                  .map(f -> f.what() + " " + f.inList() + (f.differs() ? " ≠ " : " | ") + f.there())
-                  .collect(Collectors.joining("; ")));
-    }
+    plan.marks().forEach(m -> lines.add(mark(plan, m)));
+    plan.alikes().forEach(a -> lines.add(alike(a)));
     plan.asides()
         .forEach(
             a -> lines.add("aside: " + a.place() + " «" + oneLine(a.text()) + "»: " + a.why()));
     plan.missing().ifPresent(m -> lines.add("missing: " + m));
     lines.add("act: " + plan.act());
     return String.join("\n", lines) + "\n";
+  }
+
+  private static String question(Question q) {
+    return "question: " + q.asked() + ": " + q.why() + " " + q.words() + " -> " + q.chosen();
+  }
+
+  private static String mark(ListPlan plan, Mark m) {
+    return "mark: "
+        + m.place()
+        + ", "
+        + plan.columns().get(m.column()).label()
+        + ", «"
+        + oneLine(m.text())
+        + "»: "
+        + m.sentence()
+        + (m.taken() ? "" : " [not taken]");
+  }
+
+  private static String alike(Alike a) {
+    return "alike: "
+        + a.title()
+        + " and "
+        + a.there()
+        + ", "
+        + a.why()
+        + " -> "
+        + a.choice().words()
+        + "; "
+        + a.facts().stream()
+            .map(f -> f.what() + " " + f.inList() + (f.differs() ? " ≠ " : " | ") + f.there())
+            .collect(Collectors.joining("; "));
   }
 
   /** What came in. */

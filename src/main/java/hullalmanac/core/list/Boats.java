@@ -240,7 +240,7 @@ final class Boats {
     switch (choice) {
       case SAME -> add(line, other);
       case ANOTHER -> add(line, new Vessel(Optional.empty()));
-      case LEAVE_OUT -> leftOut.add(line);
+      default -> leftOut.add(line);
     }
   }
 

@@ -126,8 +126,8 @@ final class LineMaker {
       case PRODUCT -> product(column, cell);
       case BOAT_NOTE -> boatNotes.add(noted(column, cell));
       case OWNER_NOTE -> ownerNotes.add(noted(column, cell));
-      case LEAVE_OUT -> {
-        // It is set aside as a column.
+      default -> {
+        // A column that is left out. It is set aside as a column.
       }
     }
   }

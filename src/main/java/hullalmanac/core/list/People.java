@@ -174,7 +174,7 @@ final class People {
     switch (askedBefore ? Same.SAME : choice) {
       case SAME -> add(line, other);
       case ANOTHER -> add(line, new Person(Optional.empty()));
-      case LEAVE_OUT ->
+      default ->
           asides.add(
               new Aside(
                   Aside.place(line.row()),

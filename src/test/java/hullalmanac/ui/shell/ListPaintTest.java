@@ -19,7 +19,6 @@ import java.time.Clock;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
@@ -85,19 +84,11 @@ class ListPaintTest {
             painted.set(new Painted(page, inside, page.getPreferredSize().height));
             bench.presenter().leave();
           });
-      save(painted.get(), "list-" + (dark ? "dark" : "light") + "-" + zoom + "-" + width);
       assertThat(painted.get().faults()).as(zoom + " in " + width).isEmpty();
       assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
       if (width == 1280 && zoom < 2) {
         assertThat(painted.get().has(Theme.colour("look"))).as("the sign of a look").isTrue();
       }
-    }
-  }
-
-  private static void save(Painted painted, String name) throws Exception {
-    String to = System.getProperty("hullalmanac.paintTo");
-    if (to != null) {
-      ImageIO.write(painted.image(), "png", Path.of(to, name + ".png").toFile());
     }
   }
 
@@ -122,7 +113,6 @@ class ListPaintTest {
               presenter.go(Place.BOATS);
               painted.set(new Painted(panel, width, 800));
             });
-        save(painted.get(), "none-" + (dark ? "dark" : "light") + "-" + zoom + "-" + width);
         assertThat(painted.get().faults()).as(zoom + " in " + width).isEmpty();
         assertThat(painted.get().shown()).anyMatch(c -> "first list".equals(c.getName()));
       }
