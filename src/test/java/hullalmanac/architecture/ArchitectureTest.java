@@ -119,6 +119,15 @@ class ArchitectureTest {
               "exchange",
               List.of("java.io..", "java.nio..", "java.security..", "de.siegmar.fastcsv..")),
           Map.entry(
+              "exchange.list",
+              List.of(
+                  "java.io..",
+                  "java.nio..",
+                  "javax.xml.stream..",
+                  "de.siegmar.fastcsv..",
+                  "org.apache.commons.compress..",
+                  "org.dhatim.fastexcel..")),
+          Map.entry(
               "exchange.photo",
               List.of(
                   "java.io..",
@@ -214,6 +223,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.find..")
           .layer("calendar")
           .definedBy("hullalmanac.core.calendar..")
+          .layer("list")
+          .definedBy("hullalmanac.core.list..")
           .whereLayer("record")
           .mayNotAccessAnyLayer()
           .whereLayer("work")
@@ -234,6 +245,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("record")
           .whereLayer("calendar")
           .mayOnlyAccessLayers("record", "exposure", "life")
+          .whereLayer("list")
+          .mayOnlyAccessLayers("record", "reckon", "entry", "find", "work")
           .because("the mathematics reads from the sun to the date in one direction");
 
   @ArchTest
@@ -291,7 +304,9 @@ class ArchitectureTest {
               "biweekly..",
               "ezvcard..",
               "com.github.mangstadt..",
-              "jakarta..")
+              "jakarta..",
+              "org.dhatim..",
+              "org.apache.commons.compress..")
           .because("bytes become values at one border");
 
   @ArchTest

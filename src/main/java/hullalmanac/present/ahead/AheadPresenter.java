@@ -166,7 +166,8 @@ public final class AheadPresenter {
     String within = weeks == 1 ? "a week" : NumberWords.small(weeks) + " weeks";
     if (due.isEmpty()) {
       return later.isEmpty()
-          ? "No coat is in service yet. Bring your lists in, and what is due stands here."
+          ? "No coat is in service yet. Bring a list in (Ctrl+Shift+I) or write a boat"
+              + " down (Ctrl+N), and what is due stands here."
           : "Nothing is due within " + within + ". All is well.";
     }
     String boats = due.size() == 1 ? "One boat is" : due.size() + " boats are";

@@ -41,6 +41,7 @@ import java.util.stream.Stream;
 /** The boats, and the page of the one chosen. */
 public final class BoatsPresenter {
   private final Desk desk;
+  private final Runnable openList;
   private Consumer<BoatsState> view = s -> {};
   private BoatsState state = BoatsState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
@@ -48,8 +49,12 @@ public final class BoatsPresenter {
   private boolean pageIsFresh;
   private boolean washing;
 
-  public BoatsPresenter(Desk desk) {
+  /**
+   * @param openList opens the sheet that brings a list in
+   */
+  public BoatsPresenter(Desk desk, Runnable openList) {
     this.desk = desk;
+    this.openList = openList;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -91,6 +96,11 @@ public final class BoatsPresenter {
   /** Writes a new boat down. */
   public void newBoat() {
     desk.open(new NewBoatSheet(desk));
+  }
+
+  /** Brings a list of boats in. */
+  public void bringListIn() {
+    openList.run();
   }
 
   /** Changes what is known of the boat chosen. */
@@ -171,8 +181,17 @@ public final class BoatsPresenter {
     Optional<BoatPage> page =
         keep ? state.page() : fleet.isPresent() ? chosen.map(this::page) : Optional.empty();
     pageIsFresh = true;
-    state = new BoatsState(find, list, found(list, find), chosen, page, washing);
+    state = new BoatsState(find, list, found(list, find), chosen, page, none(), washing);
     view.accept(state);
+  }
+
+  private Optional<String> none() {
+    return fleet
+        .filter(f -> f.almanac().boats().isEmpty())
+        .map(
+            f ->
+                "Write the first boat down as her owner calls, or bring in a list that you have: CSV,"
+                    + " .xlsx, or a table copied from a spreadsheet.");
   }
 
   private static String found(List<BoatsState.Item> list, String find) {

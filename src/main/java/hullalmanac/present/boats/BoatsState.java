@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param found how many, in words
  * @param chosen the boat whose page is shown
  * @param page that page
+ * @param none what is said where no boat is written down at all
  * @param washing whether it is being asked what water did on the boat that was washed
  */
 public record BoatsState(
@@ -21,6 +22,7 @@ public record BoatsState(
     String found,
     Optional<Id<Boat>> chosen,
     Optional<BoatPage> page,
+    Optional<String> none,
     boolean washing) {
   public BoatsState {
     list = List.copyOf(list);
@@ -29,7 +31,13 @@ public record BoatsState(
   /** Shown before the record has been read. */
   public static BoatsState waiting() {
     return new BoatsState(
-        "", List.of(), "Reading the record …", Optional.empty(), Optional.empty(), false);
+        "",
+        List.of(),
+        "Reading the record …",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        false);
   }
 
   /**

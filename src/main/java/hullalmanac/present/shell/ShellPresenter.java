@@ -14,6 +14,7 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.house.House;
@@ -56,6 +57,7 @@ public final class ShellPresenter implements Desk {
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
+  private final ListSheet list = new ListSheet(this);
   private final OwnerPresenter owner;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
@@ -76,7 +78,7 @@ public final class ShellPresenter implements Desk {
     this.edits = edits;
     this.tasks = tasks;
     this.ahead = new AheadPresenter(this::openBoat, this::openCatchUp);
-    this.boats = new BoatsPresenter(this);
+    this.boats = new BoatsPresenter(this, this::openList);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
     this.settings = new SettingsPresenter(this, () -> house);
@@ -251,6 +253,13 @@ public final class ShellPresenter implements Desk {
   public void openCatchUp() {
     if (!trail.now().sheet().equals(Optional.of(catchUp))) {
       open(catchUp);
+    }
+  }
+
+  /** Opens the sheet that brings a list in, as it was left. */
+  public void openList() {
+    if (!trail.now().sheet().equals(Optional.of(list))) {
+      open(list);
     }
   }
 

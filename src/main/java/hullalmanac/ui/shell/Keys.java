@@ -45,6 +45,7 @@ final class Keys {
     key(KeyEvent.VK_Z, menu | InputEvent.SHIFT_DOWN_MASK, presenter::redo);
     key(KeyEvent.VK_Y, menu, presenter::redo);
     key(KeyEvent.VK_B, menu | InputEvent.SHIFT_DOWN_MASK, presenter::openBin);
+    key(KeyEvent.VK_I, menu | InputEvent.SHIFT_DOWN_MASK, presenter::openList);
     key(KeyEvent.VK_F5, 0, presenter::load);
     key(KeyEvent.VK_PLUS, menu, () -> Theme.zoom(1));
     key(KeyEvent.VK_EQUALS, menu, () -> Theme.zoom(1));
