@@ -45,9 +45,13 @@ final class WindowStart {
   private final RecordService.Surroundings surroundings;
   private final AppFolders folders;
   private final AppLog log;
+  private final Installed installed;
   private final PrintWriter out;
   private final Places places;
   private final IntConsumer exit;
+
+  /** The window that is open. */
+  private volatile Optional<ShellPresenter> shown = Optional.empty();
 
   /** Whether a record that is opened becomes the one that is opened when none is named. */
   private boolean remembers = true;
@@ -59,11 +63,13 @@ final class WindowStart {
       RecordService.Surroundings surroundings,
       AppFolders folders,
       AppLog log,
+      Installed installed,
       PrintWriter out,
       IntConsumer exit) {
     this.surroundings = surroundings;
     this.folders = folders;
     this.log = log;
+    this.installed = installed;
     this.out = out;
     this.exit = exit;
     this.places = folders.places();
@@ -83,12 +89,30 @@ final class WindowStart {
     }
     remembers = request.record().equals(usual());
     log.start();
-    log.catchAll(CrashDialog::show);
+    log.catchAll(this::crashed);
     Optional<WindowLook> look = memory().recall();
     // The look takes its time as well; the event thread sees to it while this one opens the record.
     SwingUtilities.invokeLater(() -> Theme.start(look.map(WindowLook::look).orElse(Look.USUAL)));
     SystemTint.ask(dark -> SwingUtilities.invokeLater(() -> Theme.systemIs(dark)));
     return request.sample() ? sample(request.record()) : begin(request.record(), Optional.empty());
+  }
+
+  /** Says it in the window; where there is none, in one of its own. */
+  private void crashed(AppLog.Kept report) {
+    Optional<ShellPresenter> window = shown;
+    if (window.isPresent()) {
+      SwingUtilities.invokeLater(() -> window.get().tellOfCrash(sentence(report)));
+    } else {
+      CrashDialog.show(report.all());
+    }
+  }
+
+  private static String sentence(AppLog.Kept report) {
+    return "Something went wrong that should not. What was saved is safe on the disk. "
+        + report
+            .file()
+            .map(f -> "A report that names no owner and no boat lies in " + f + ".")
+            .orElse("The report of it could not be kept.");
   }
 
   private FileWindowMemory memory() {
@@ -273,6 +297,7 @@ final class WindowStart {
     }
 
     void close(WindowLook look) {
+      shown = Optional.empty();
       tasks.close(
           () -> {
             memory().keep(look);
@@ -362,6 +387,8 @@ final class WindowStart {
         new ShellPresenter(
             FleetService.of(opened.record), new EditService(opened.record), opened.tasks);
     presenter.livesIn(opened);
+    presenter.help().of(installed.on(opened.record.folder()));
+    shown = Optional.of(presenter);
     opened.said.ifPresent(presenter::tell);
     MainWindow window = new MainWindow(presenter, look, opened::close);
     opened.window = window;

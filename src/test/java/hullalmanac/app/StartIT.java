@@ -70,7 +70,12 @@ class StartIT {
     AppLog log = new AppLog(folders.state(), Clock.systemUTC(), "test", "a machine");
     WindowStart window =
         new WindowStart(
-            surroundings, folders, log, new PrintWriter(new StringWriter()), exits::set);
+            surroundings,
+            folders,
+            log,
+            new Installed("test", "Java", "a machine", home, folders.state()),
+            new PrintWriter(new StringWriter()),
+            exits::set);
     assertThat(window.open(new CliContext.WindowRequest(record, false)))
         .isEqualTo(WindowStart.STAYS_OPEN);
   }

@@ -118,6 +118,7 @@ class ArchitectureTest {
           Map.entry(
               "exchange",
               List.of("java.io..", "java.nio..", "java.security..", "de.siegmar.fastcsv..")),
+          Map.entry("exchange.guide", List.of("java.nio..", "org.commonmark..")),
           Map.entry(
               "exchange.list",
               List.of(
@@ -306,7 +307,8 @@ class ArchitectureTest {
               "com.github.mangstadt..",
               "jakarta..",
               "org.dhatim..",
-              "org.apache.commons.compress..")
+              "org.apache.commons.compress..",
+              "org.commonmark..")
           .because("bytes become values at one border");
 
   @ArchTest

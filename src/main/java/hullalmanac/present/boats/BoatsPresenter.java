@@ -20,6 +20,7 @@ import hullalmanac.core.work.Stopwatch;
 import hullalmanac.core.work.VisitCopy;
 import hullalmanac.core.work.Washed;
 import hullalmanac.present.Desk;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.NewBoatSheet;
@@ -181,17 +182,8 @@ public final class BoatsPresenter {
     Optional<BoatPage> page =
         keep ? state.page() : fleet.isPresent() ? chosen.map(this::page) : Optional.empty();
     pageIsFresh = true;
-    state = new BoatsState(find, list, found(list, find), chosen, page, none(), washing);
+    state = new BoatsState(find, list, found(list, find), chosen, page, washing, invitation());
     view.accept(state);
-  }
-
-  private Optional<String> none() {
-    return fleet
-        .filter(f -> f.almanac().boats().isEmpty())
-        .map(
-            f ->
-                "Write the first boat down as her owner calls, or bring in a list that you have: CSV,"
-                    + " .xlsx, or a table copied from a spreadsheet.");
   }
 
   private static String found(List<BoatsState.Item> list, String find) {
@@ -263,6 +255,19 @@ public final class BoatsPresenter {
                 new BoatTables(f, l, boat).all().stream(),
                 new TimelineTables(timeline).all().stream())
             .toList());
+  }
+
+  private Optional<Invitation> invitation() {
+    return fleet
+        .filter(f -> f.almanac().boats().isEmpty())
+        .map(
+            f ->
+                new Invitation(
+                    "Begin with a boat",
+                    "Five fields do: owner, phone, boat, length, harbour. Her surfaces come from"
+                        + " her type. A list that you have comes in as it is: CSV, .xlsx or pasted.",
+                    "New boat",
+                    "Bring a list in …"));
   }
 
   private String facts(Boat boat, Lookups l) {

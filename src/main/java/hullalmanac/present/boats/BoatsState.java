@@ -2,6 +2,7 @@ package hullalmanac.present.boats;
 
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.present.Invitation;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,8 +14,8 @@ import java.util.Optional;
  * @param found how many, in words
  * @param chosen the boat whose page is shown
  * @param page that page
- * @param none what is said where no boat is written down at all
  * @param washing whether it is being asked what water did on the boat that was washed
+ * @param invitation what to do while there is no boat
  */
 public record BoatsState(
     String find,
@@ -22,8 +23,8 @@ public record BoatsState(
     String found,
     Optional<Id<Boat>> chosen,
     Optional<BoatPage> page,
-    Optional<String> none,
-    boolean washing) {
+    boolean washing,
+    Optional<Invitation> invitation) {
   public BoatsState {
     list = List.copyOf(list);
   }
@@ -36,8 +37,8 @@ public record BoatsState(
         "Reading the record …",
         Optional.empty(),
         Optional.empty(),
-        Optional.empty(),
-        false);
+        false,
+        Optional.empty());
   }
 
   /**

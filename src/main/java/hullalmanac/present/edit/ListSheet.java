@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.list.Grid;
 import hullalmanac.core.list.ListChoices;
 import hullalmanac.core.list.ListPlan;
@@ -245,5 +246,10 @@ public final class ListSheet extends FleetSheet {
       brought = Optional.of(new Brought(shown.words(), first.get()));
     }
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.LIST;
   }
 }

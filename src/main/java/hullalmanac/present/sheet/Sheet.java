@@ -1,5 +1,6 @@
 package hullalmanac.present.sheet;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.service.Fleet;
 import java.util.List;
@@ -57,6 +58,11 @@ public interface Sheet {
 
   /** Takes a row out of a grid, or a photo out of a block of photos. */
   default void remove(String block, String row) {}
+
+  /** What the guide says of it; each sheet names its own. */
+  default Topic topic() {
+    return Topic.WRITING_DOWN;
+  }
 
   /** Does what the text of a cell says that is to be pressed. */
   default void press(At at) {}

@@ -1,6 +1,7 @@
 package hullalmanac.present.shell;
 
 import hullalmanac.core.find.Target;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
@@ -17,6 +18,7 @@ import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
+import hullalmanac.present.help.HelpPresenter;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
@@ -59,6 +61,7 @@ public final class ShellPresenter implements Desk {
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
   private final ListSheet list = new ListSheet(this);
   private final OwnerPresenter owner;
+  private final HelpPresenter help;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
   private House house = House.still();
@@ -77,11 +80,19 @@ public final class ShellPresenter implements Desk {
     this.service = service;
     this.edits = edits;
     this.tasks = tasks;
-    this.ahead = new AheadPresenter(this::openBoat, this::openCatchUp);
+    this.ahead =
+        new AheadPresenter(this::openBoat, this::newBoat, this::openList, this::openCatchUp);
     this.boats = new BoatsPresenter(this, this::openList);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
+    this.help = new HelpPresenter(tasks);
     this.settings = new SettingsPresenter(this, () -> house);
+  }
+
+  /** Says that something went wrong, and where the report of it lies. */
+  public void tellOfCrash(String sentence) {
+    notices.crashed(sentence);
+    publish();
   }
 
   /** Tells who moves the record as a whole. */
@@ -127,6 +138,44 @@ public final class ShellPresenter implements Desk {
     return owner;
   }
 
+  public HelpPresenter help() {
+    return help;
+  }
+
+  /** Opens the guide at what it says of what is shown; leaving it leads back there. */
+  public void openHelp() {
+    if (help.isOpen()) {
+      help.open(Topic.START);
+    } else if (owner.shown().isPresent()) {
+      Id<Boat> boat = owner.shown().get();
+      owner.leave();
+      help.open(Topic.OWNER, () -> owner.open(boat));
+    } else if (find.text().isPresent()) {
+      String text = find.text().get();
+      find.leave();
+      help.open(Topic.FIND, () -> findAgain(text));
+    } else {
+      help.open(topic());
+    }
+  }
+
+  private void findAgain(String text) {
+    find.open();
+    find.type(text);
+  }
+
+  private Topic topic() {
+    return trail
+        .now()
+        .sheet()
+        .map(Sheet::topic)
+        .orElseGet(
+            () ->
+                trail.now().place() == Place.SETTINGS
+                    ? settings.topic()
+                    : trail.now().place().topic());
+  }
+
   /** How one wants the columns of tables. */
   public TableMemory tables() {
     return tables;
@@ -169,6 +218,9 @@ public final class ShellPresenter implements Desk {
 
   /** Does what can be done about a notice. */
   public void press(Notice notice) {
+    if (notices.isCrash(notice)) {
+      help.open(Topic.ABOUT);
+    }
     notices.press(
         notice,
         house,
@@ -247,6 +299,10 @@ public final class ShellPresenter implements Desk {
           return Optional.empty();
         },
         () -> answer.accept(said.get()));
+  }
+
+  private void newBoat() {
+    boats.newBoat();
   }
 
   /** Opens the evening catch-up, as it was left. */
@@ -495,6 +551,7 @@ public final class ShellPresenter implements Desk {
   }
 
   private void show(Trail.Spot spot) {
+    help.leaveFor();
     spot.boat().ifPresent(boats::choose);
     spot.sheet().ifPresent(sheet -> fleet.ifPresent(sheet::show));
     publish();

@@ -23,6 +23,7 @@ public final class FoundList<T> extends JPanel {
   private final JLabel found = Labels.quiet("");
   private final ItemList<T> list;
   private transient Runnable chosen = () -> {};
+  private transient Runnable escaped = () -> {};
 
   /**
    * @param name of the list
@@ -75,7 +76,7 @@ public final class FoundList<T> extends JPanel {
     find.putClientProperty("JTextField.placeholderText", words.find());
     find.putClientProperty("JTextField.showClearButton", true);
     find.getAccessibleContext().setAccessibleName(words.find());
-    Act.on(find, "ESCAPE", () -> find.setText(""));
+    Act.on(find, "ESCAPE", this::escape);
     Act.on(find, "DOWN", list::requestFocusInWindow);
     Typing.in(find, () -> acts.find().accept(find.getText()));
   }
@@ -91,6 +92,19 @@ public final class FoundList<T> extends JPanel {
   /** Tells who wants to know that one was chosen. */
   public void onChosen(Runnable act) {
     chosen = act;
+  }
+
+  /** Tells who wants to know that one leaves with nothing typed. */
+  public void onEscape(Runnable act) {
+    escaped = act;
+  }
+
+  private void escape() {
+    if (find.getText().isEmpty()) {
+      escaped.run();
+    } else {
+      find.setText("");
+    }
   }
 
   /** Puts the cursor where one types what to find. */

@@ -114,7 +114,7 @@ class ListPaintTest {
               painted.set(new Painted(panel, width, 800));
             });
         assertThat(painted.get().faults()).as(zoom + " in " + width).isEmpty();
-        assertThat(painted.get().shown()).anyMatch(c -> "first list".equals(c.getName()));
+        assertThat(painted.get().shown()).anyMatch(c -> "invited also".equals(c.getName()));
       }
     }
   }
