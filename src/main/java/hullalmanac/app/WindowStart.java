@@ -32,6 +32,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.IntSupplier;
 import java.util.stream.Stream;
@@ -132,6 +133,11 @@ final class WindowStart {
    * @param said what came of a wish for which another window was closed
    */
   private int begin(Path record, Optional<String> said) {
+    return begin(record, said, presenter -> {});
+  }
+
+  /** The same, and something that is done first in the window. */
+  private int begin(Path record, Optional<String> said, Consumer<ShellPresenter> first) {
     if (!RecordService.isIn(record)) {
       ways(record, said);
       return STAYS_OPEN;
@@ -146,6 +152,7 @@ final class WindowStart {
       }
       Opened opened = new Opened(record, Optional.empty(), open.get());
       opened.said = said;
+      opened.first = first;
       show(opened);
     } catch (RecordException e) {
       ways(record, Optional.of(e.getMessage()));
@@ -204,6 +211,15 @@ final class WindowStart {
 
     @Override
     public void startEmpty() {
+      startEmpty(presenter -> {});
+    }
+
+    @Override
+    public void startWithAList() {
+      startEmpty(ShellPresenter::openList);
+    }
+
+    private void startEmpty(Consumer<ShellPresenter> first) {
       aside(
           () -> {
             try {
@@ -212,7 +228,7 @@ final class WindowStart {
               ways(record, Optional.of(e.getMessage()));
               return STAYS_OPEN;
             }
-            return begin(record, Optional.empty());
+            return begin(record, Optional.empty(), first);
           });
     }
 
@@ -270,6 +286,7 @@ final class WindowStart {
     private final RecordService record;
     private final SwingTaskRunner tasks = new SwingTaskRunner();
     private Optional<String> said = Optional.empty();
+    private Consumer<ShellPresenter> first = presenter -> {};
 
     /** Kept here as well: its file is not to be asked on the event thread. */
     private volatile Optional<String> second = places.second().map(Path::toString);
@@ -389,6 +406,7 @@ final class WindowStart {
         done -> {},
         WindowStart::noDoor);
     window.open();
+    opened.first.accept(presenter);
   }
 
   /**

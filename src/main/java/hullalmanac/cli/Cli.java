@@ -24,6 +24,8 @@ public final class Cli {
     line.addSubcommand(new DueCommand());
     line.addSubcommand(new ImportCommand());
     line.addSubcommand(new ExportCommand());
+    line.addSubcommand(new CalendarCommand());
+    line.addSubcommand(new ContactsCommand());
     line.addSubcommand(new RestoreCommand());
     line.addSubcommand(new SampleCommand());
     line.addSubcommand(

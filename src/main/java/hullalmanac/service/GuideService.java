@@ -30,6 +30,10 @@ public final class GuideService {
           "guide/keys.md",
           "glossary.md",
           "formats/csv.md",
+          "formats/lists-in.md",
+          "formats/calendar.md",
+          "formats/contacts.md",
+          "formats/mail.md",
           "formats/lives.md",
           "changes.md",
           "packaging/THIRD-PARTY.md");

@@ -119,6 +119,7 @@ public final class ImportService {
         + a.coats().size()
         + a.duties().size()
         + a.findings().size()
-        + a.photos().size();
+        + a.photos().size()
+        + a.listReadings().size();
   }
 }

@@ -18,6 +18,7 @@ public final class AlmanacStore {
   private final WorkStore work;
   private final CoatStore coats;
   private final FindingStore findings;
+  private final ListStore lists;
 
   public AlmanacStore(Tx tx) {
     this.tx = tx;
@@ -27,6 +28,7 @@ public final class AlmanacStore {
     work = new WorkStore(tx);
     coats = new CoatStore(tx);
     findings = new FindingStore(tx);
+    lists = new ListStore(tx);
   }
 
   /** Reads all there is, each list in order of its ids. */
@@ -48,7 +50,8 @@ public final class AlmanacStore {
         coats.coats(),
         coats.duties(),
         findings.findings(),
-        findings.photos());
+        findings.photos(),
+        lists.readings());
   }
 
   /** Applies a change. */
@@ -72,6 +75,7 @@ public final class AlmanacStore {
     coats.putDuties(put.duties());
     findings.putFindings(put.findings());
     findings.putPhotos(put.photos());
+    lists.putReadings(put.listReadings());
     remove(edit.gone());
   }
 

@@ -196,6 +196,15 @@ class StartIT {
   }
 
   @Test
+  void aListIsBroughtIntoARecordThatIsMadeForIt() throws Exception {
+    start();
+    await(() -> says().contains("Welcome to Hull Almanac"));
+    press("list");
+    await(() -> says().contains("Nothing comes in before you say so"));
+    assertThat(RecordService.isIn(record)).isTrue();
+  }
+
+  @Test
   void theSampleIsMarkedAndLeftInOneAct() throws Exception {
     start();
     await(() -> says().contains("Welcome to Hull Almanac"));

@@ -8,6 +8,7 @@ public enum Topic {
   BOATS("guide/README.md#boats"),
   WRITING_DOWN("guide/README.md#writing-down"),
   NEW_BOAT("guide/README.md#a-boat-from-a-phone-call"),
+  LIST("guide/README.md#a-list-of-your-own"),
   FACTS("guide/README.md#what-is-known-of-her"),
   VISIT("guide/README.md#a-visit"),
   CATCH_UP("guide/README.md#evening-catch-up"),

@@ -30,7 +30,8 @@ public record Almanac(
     List<Coat> coats,
     List<Duty> duties,
     List<Finding> findings,
-    List<Photo> photos) {
+    List<Photo> photos,
+    List<ListReading> listReadings) {
   public Almanac {
     harbours = List.copyOf(harbours);
     parties = List.copyOf(parties);
@@ -47,6 +48,30 @@ public record Almanac(
     duties = List.copyOf(duties);
     findings = List.copyOf(findings);
     photos = List.copyOf(photos);
+    listReadings = List.copyOf(listReadings);
+  }
+
+  /** A record to which no list of a person's own was brought. */
+  public Almanac(
+      Business business,
+      List<Harbour> harbours,
+      List<Party> parties,
+      List<Boat> boats,
+      List<Role> roles,
+      List<Surface> surfaces,
+      List<Berth> berths,
+      List<CarePlan> carePlans,
+      List<Product> products,
+      List<Bottle> bottles,
+      List<Visit> visits,
+      List<Step> steps,
+      List<Coat> coats,
+      List<Duty> duties,
+      List<Finding> findings,
+      List<Photo> photos) {
+    this(
+        business, harbours, parties, boats, roles, surfaces, berths, carePlans, products, bottles,
+        visits, steps, coats, duties, findings, photos, List.of());
   }
 
   /** A record of a business in which nothing has been written yet. */
@@ -59,8 +84,22 @@ public record Almanac(
   /** All rows, kind after kind: each refers only to rows of kinds before it, or of its own. */
   public List<Row> rows() {
     return Stream.<List<? extends Row>>of(
-            harbours, parties, boats, roles, surfaces, berths, carePlans, products, bottles, visits,
-            steps, coats, duties, findings, photos)
+            harbours,
+            parties,
+            boats,
+            roles,
+            surfaces,
+            berths,
+            carePlans,
+            products,
+            bottles,
+            visits,
+            steps,
+            coats,
+            duties,
+            findings,
+            photos,
+            listReadings)
         .<Row>flatMap(List::stream)
         .toList();
   }
@@ -84,7 +123,8 @@ public record Almanac(
         changed.of(Coat.class, coats, Coat::id),
         changed.of(Duty.class, duties, Duty::id),
         changed.of(Finding.class, findings, Finding::id),
-        changed.of(Photo.class, photos, Photo::id));
+        changed.of(Photo.class, photos, Photo::id),
+        changed.of(ListReading.class, listReadings, ListReading::id));
   }
 
   /** Applies an edit to one list after the other. */

@@ -20,7 +20,8 @@ public enum Kind implements Coded {
   COAT("coats", "coat"),
   DUTY("duties", "duty"),
   FINDING("findings", "finding"),
-  PHOTO("photos", "photo");
+  PHOTO("photos", "photo"),
+  LIST_READING("list-readings", "list reading");
 
   private final String code;
   private final String one;

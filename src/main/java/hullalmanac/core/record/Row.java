@@ -16,7 +16,8 @@ public sealed interface Row
         Coat,
         Duty,
         Finding,
-        Photo {
+        Photo,
+        ListReading {
   /** Its identity within the record. */
   Id<? extends Row> id();
 

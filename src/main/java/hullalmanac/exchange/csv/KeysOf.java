@@ -27,6 +27,7 @@ final class KeysOf {
     note(keys, Kind.DUTY, a.duties(), x -> x.key(), x -> x.id());
     note(keys, Kind.FINDING, a.findings(), x -> x.key(), x -> x.id());
     note(keys, Kind.PHOTO, a.photos(), x -> x.key(), x -> x.id());
+    note(keys, Kind.LIST_READING, a.listReadings(), x -> x.key(), x -> x.id());
     return keys;
   }
 

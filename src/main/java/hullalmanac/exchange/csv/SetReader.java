@@ -60,7 +60,8 @@ final class SetReader {
         CoatFiles.COATS,
         CoatFiles.DUTIES,
         FindingFiles.FINDINGS,
-        FindingFiles.PHOTOS);
+        FindingFiles.PHOTOS,
+        ListFiles.READINGS);
   }
 
   CsvSet.ReadResult read() {
@@ -93,7 +94,8 @@ final class SetReader {
             all(CoatFiles.COATS),
             all(CoatFiles.DUTIES),
             all(FindingFiles.FINDINGS),
-            all(FindingFiles.PHOTOS));
+            all(FindingFiles.PHOTOS),
+            all(ListFiles.READINGS));
     return new CsvSet.ReadResult(additions, problems, places);
   }
 

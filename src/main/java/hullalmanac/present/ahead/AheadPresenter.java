@@ -54,6 +54,7 @@ public final class AheadPresenter {
 
   private final Consumer<Id<Boat>> openBoat;
   private final Runnable newBoat;
+  private final Runnable openList;
   private final Runnable catchUp;
   private Consumer<AheadState> view = s -> {};
   private AheadState state = AheadState.waiting();
@@ -65,11 +66,14 @@ public final class AheadPresenter {
   /**
    * @param openBoat shows a boat's page
    * @param newBoat opens the sheet for a boat from a phone call
+   * @param openList opens the sheet that brings a list in
    * @param catchUp opens the evening catch-up
    */
-  public AheadPresenter(Consumer<Id<Boat>> openBoat, Runnable newBoat, Runnable catchUp) {
+  public AheadPresenter(
+      Consumer<Id<Boat>> openBoat, Runnable newBoat, Runnable openList, Runnable catchUp) {
     this.openBoat = openBoat;
     this.newBoat = newBoat;
+    this.openList = openList;
     this.catchUp = catchUp;
   }
 
@@ -159,9 +163,10 @@ public final class AheadPresenter {
       return new Invitation(
           "Begin with a boat",
           "Write the first one down as her owner calls: name, phone, boat, length, harbour. What is"
-              + " laid on her later stands here before it runs out. Lists that you have come in with"
-              + " the command import.",
-          "New boat");
+              + " laid on her later stands here before it runs out. A list that you have comes in as"
+              + " it is: CSV, .xlsx or pasted.",
+          "New boat",
+          "Bring a list in …");
     }
     if (!harbour.equals(AheadState.ALL)) {
       return new Invitation(
@@ -185,6 +190,11 @@ public final class AheadPresenter {
     } else {
       openBoat.accept(fleet.get().almanac().boats().get(0).id());
     }
+  }
+
+  /** Does the other thing that the invitation offers. */
+  public void acceptOther() {
+    openList.run();
   }
 
   private String part(int all) {

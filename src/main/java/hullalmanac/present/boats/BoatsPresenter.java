@@ -42,6 +42,7 @@ import java.util.stream.Stream;
 /** The boats, and the page of the one chosen. */
 public final class BoatsPresenter {
   private final Desk desk;
+  private final Runnable openList;
   private Consumer<BoatsState> view = s -> {};
   private BoatsState state = BoatsState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
@@ -49,8 +50,12 @@ public final class BoatsPresenter {
   private boolean pageIsFresh;
   private boolean washing;
 
-  public BoatsPresenter(Desk desk) {
+  /**
+   * @param openList opens the sheet that brings a list in
+   */
+  public BoatsPresenter(Desk desk, Runnable openList) {
     this.desk = desk;
+    this.openList = openList;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -92,6 +97,11 @@ public final class BoatsPresenter {
   /** Writes a new boat down. */
   public void newBoat() {
     desk.open(new NewBoatSheet(desk));
+  }
+
+  /** Brings a list of boats in. */
+  public void bringListIn() {
+    openList.run();
   }
 
   /** Changes what is known of the boat chosen. */
@@ -255,8 +265,9 @@ public final class BoatsPresenter {
                 new Invitation(
                     "Begin with a boat",
                     "Five fields do: owner, phone, boat, length, harbour. Her surfaces come from"
-                        + " her type.",
-                    "New boat"));
+                        + " her type. A list that you have comes in as it is: CSV, .xlsx or pasted.",
+                    "New boat",
+                    "Bring a list in …"));
   }
 
   private String facts(Boat boat, Lookups l) {

@@ -91,8 +91,7 @@ public final class BusinessSheet extends FleetSheet {
                   "habits.leadWeeks",
                   "Weeks ahead at which a boat counts as due",
                   b -> b.habits().leadWeeks()),
-              make.maybeNumber(
-                  "risk", "One chance of bare for every boat, 0.05 to 0.95", Business::risk));
+              make.maybeNumber("risk", "One chance for every boat, 0.05 to 0.95", Business::risk));
     };
   }
 

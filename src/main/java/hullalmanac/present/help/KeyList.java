@@ -22,7 +22,11 @@ public final class KeyList {
           new Key(SHEET, "Esc", "leave it", "ESCAPE"),
           new Key(SHEET, "Enter", "take a text and go on to the next field", "ENTER"),
           new Key(SHEET, "Tab, Shift+Tab", "next field, field before", "TAB", "shift TAB"),
-          new Key(SHEET, "Ctrl+V", "where photos are: paste files or a picture", "ctrl V"),
+          new Key(
+              SHEET,
+              "Ctrl+V",
+              "where photos are: paste files or a picture; where a list is brought in: a file or a table",
+              "ctrl V"),
           new Key(WRITE, "Enter, Shift+Enter", "down, up", "ENTER", "shift ENTER"),
           new Key(WRITE, "Down, Up", "down, up, also while one writes", "DOWN", "UP"),
           new Key(WRITE, "Tab, Shift+Tab", "leave it", "TAB", "shift TAB"),

@@ -42,6 +42,9 @@ public interface Sheet {
    */
   default void add(String block, List<String> files) {}
 
+  /** Takes a text that was pasted or dropped into a block of files. */
+  default void add(String block, String text) {}
+
   /** Takes a picture that came without a file into a block of photos. */
   default void add(String block, Pixels picture) {}
 

@@ -15,6 +15,7 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.help.HelpPresenter;
@@ -58,6 +59,7 @@ public final class ShellPresenter implements Desk {
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
+  private final ListSheet list = new ListSheet(this);
   private final OwnerPresenter owner;
   private final HelpPresenter help;
   private final List<Runnable> afterwards = new ArrayList<>();
@@ -78,8 +80,9 @@ public final class ShellPresenter implements Desk {
     this.service = service;
     this.edits = edits;
     this.tasks = tasks;
-    this.ahead = new AheadPresenter(this::openBoat, this::newBoat, this::openCatchUp);
-    this.boats = new BoatsPresenter(this);
+    this.ahead =
+        new AheadPresenter(this::openBoat, this::newBoat, this::openList, this::openCatchUp);
+    this.boats = new BoatsPresenter(this, this::openList);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
     this.help = new HelpPresenter(tasks);
@@ -306,6 +309,13 @@ public final class ShellPresenter implements Desk {
   public void openCatchUp() {
     if (!trail.now().sheet().equals(Optional.of(catchUp))) {
       open(catchUp);
+    }
+  }
+
+  /** Opens the sheet that brings a list in, as it was left. */
+  public void openList() {
+    if (!trail.now().sheet().equals(Optional.of(list))) {
+      open(list);
     }
   }
 

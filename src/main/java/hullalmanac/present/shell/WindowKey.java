@@ -23,6 +23,7 @@ public enum WindowKey {
   REDO("Ctrl+Shift+Z or Ctrl+Y", "redo", "menu shift Z, menu Y"),
   CATCH_UP("Ctrl+Shift+E", "the evening catch-up", "menu shift E"),
   TIMED("Ctrl+Shift+M", "the visit in which a step is being timed", "menu shift M"),
+  LIST("Ctrl+Shift+I", "bring a list in", "menu shift I"),
   BIN("Ctrl+Shift+B", "the bin", "menu shift B"),
   AGAIN("F5", "read the record again", "F5"),
   DARK("Ctrl+Shift+D", "light or dark", "menu shift D"),

@@ -117,7 +117,11 @@ public final class AheadPanel extends JPanel {
     rows.removeAll();
     state
         .invitation()
-        .ifPresent(i -> rows.add(EmptyPage.of(i, presenter::accept, "12 0 0 0"), "growx, wmin 0"));
+        .ifPresent(
+            i ->
+                rows.add(
+                    EmptyPage.of(i, presenter::accept, presenter::acceptOther, "12 0 0 0"),
+                    "growx, wmin 0"));
     state.table().ifPresentOrElse(this::addTable, () -> addCards(state));
     beside.removeAll();
     beside.add(catchUp, "hmin 32, gapbottom 20");

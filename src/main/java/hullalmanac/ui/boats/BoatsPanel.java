@@ -41,6 +41,7 @@ public final class BoatsPanel extends JPanel {
                 BoatsState.Item::name, BoatsState.Item::status, BoatsState.Item::detail),
             new FoundList.Acts<>(
                 presenter::find, i -> presenter.choose(i.boat()), presenter::newBoat));
+    list.also("Bring a list in …", presenter::bringListIn);
     sides = new ListBesidePage(list, page, "All boats");
     list.onChosen(() -> sides.choosing(false));
     add(sides);
@@ -60,7 +61,9 @@ public final class BoatsPanel extends JPanel {
       invitation = state.invitation();
       shown = Optional.empty();
       page.setViewportView(
-          invitation.map(i -> EmptyPage.of(i, presenter::newBoat, EmptyPage.PAGE)).orElse(null));
+          invitation
+              .map(i -> EmptyPage.of(i, presenter::newBoat, presenter::bringListIn, EmptyPage.PAGE))
+              .orElse(null));
     }
     if (!state.page().equals(shown) || washing != state.washing()) {
       boolean another = !state.page().map(BoatPage::name).equals(shown.map(BoatPage::name));

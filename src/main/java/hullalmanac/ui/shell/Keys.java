@@ -44,6 +44,7 @@ final class Keys {
       case CATCH_UP -> presenter::openCatchUp;
       case TIMED -> presenter.timed()::open;
       case BIN -> presenter::openBin;
+      case LIST -> presenter::openList;
       case AGAIN -> presenter::load;
       case DARK -> toggleDark;
       case WET_HANDS -> () -> Theme.wetHands(!Theme.wetHands());

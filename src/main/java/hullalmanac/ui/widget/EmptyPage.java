@@ -20,6 +20,15 @@ public final class EmptyPage {
    * @param insets top, left, bottom, right, as the layout takes them
    */
   public static ScrollColumn of(Invitation invitation, Runnable act, String insets) {
+    return of(invitation, act, () -> {}, insets);
+  }
+
+  /**
+   * A page with an invitation of two buttons.
+   *
+   * @param also what the second does
+   */
+  public static ScrollColumn of(Invitation invitation, Runnable act, Runnable also, String insets) {
     ScrollColumn column =
         new ScrollColumn(
             new MigLayout(
@@ -29,10 +38,17 @@ public final class EmptyPage {
     column.setOpaque(false);
     column.add(Labels.heading(invitation.title()), "gapbottom 4");
     column.add(Labels.wrapped(invitation.words(), true), "wmin 60, gapbottom 8");
-    JButton button = new JButton(invitation.button());
-    button.setName("invited");
-    button.addActionListener(e -> act.run());
-    column.add(button, "hmin 40, growx 0");
+    column.add(button("invited", invitation.button(), act), "hmin 40, growx 0");
+    if (!invitation.also().isEmpty()) {
+      column.add(button("invited also", invitation.also(), also), "hmin 40, growx 0, gaptop 4");
+    }
     return column;
+  }
+
+  private static JButton button(String name, String words, Runnable act) {
+    JButton button = new JButton(words);
+    button.setName(name);
+    button.addActionListener(e -> act.run());
+    return button;
   }
 }
