@@ -25,12 +25,12 @@ final class StatusLine extends JPanel {
     text.setName("status");
     JButton finding = new JButton("Find");
     finding.setName("find in the record");
-    finding.putClientProperty("JButton.buttonType", "borderless");
+    narrow(finding);
     finding.setToolTipText("Any boat, owner, harbour, product, number, batch or note (Ctrl+K).");
     finding.addActionListener(e -> presenter.startFinding());
     JButton dark = new JButton("Light or dark");
     dark.setName("light or dark");
-    dark.putClientProperty("JButton.buttonType", "borderless");
+    narrow(dark);
     dark.setToolTipText("Ctrl+Shift+D. Ctrl and +, − or 0 change the size of everything.");
     dark.addActionListener(e -> toggleDark.run());
     JButton wet = new JButton("Wet hands");
@@ -54,9 +54,15 @@ final class StatusLine extends JPanel {
     show(redo, "Ctrl+Shift+Z does again: ", state.redo());
   }
 
+  /** No wider than its words, so that all have room in the smallest window at the largest size. */
+  private static void narrow(JButton button) {
+    button.putClientProperty("JButton.buttonType", "borderless");
+    button.putClientProperty("JComponent.minimumWidth", 0);
+  }
+
   private static JButton button(JButton button, Runnable act) {
     button.setName(button.getText());
-    button.putClientProperty("JButton.buttonType", "borderless");
+    narrow(button);
     button.addActionListener(e -> act.run());
     return button;
   }

@@ -10,6 +10,7 @@ import hullalmanac.present.Look;
 import hullalmanac.present.help.HelpState;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.GuideService;
+import hullalmanac.ui.help.HelpPanel;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Component;
 import java.awt.Container;
@@ -21,11 +22,13 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JEditorPane;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -73,17 +76,6 @@ class HelpPaintTest {
     return null;
   }
 
-  private static Component named(Container container, String name) {
-    for (Component c : container.getComponents()) {
-      Component found =
-          name.equals(c.getName()) ? c : c instanceof Container inner ? named(inner, name) : null;
-      if (found != null) {
-        return found;
-      }
-    }
-    return null;
-  }
-
   /** Opens help, paints it, and holds that nothing on it is cut. */
   private static void holds(Look.Tint tint, float zoom, Topic topic, String find) throws Exception {
     AtomicReference<Painted> painted = new AtomicReference<>();
@@ -91,14 +83,14 @@ class HelpPaintTest {
     SwingUtilities.invokeAndWait(
         () -> {
           Theme.start(new Look(tint, zoom, false, true));
-          ShellPanel panel = new ShellPanel(presenter, () -> {});
+          HelpPanel panel = new HelpPanel(presenter.help(), new JPanel());
           presenter.help().open(topic);
           presenter.help().find(find);
           if (!find.isEmpty()) {
             presenter.help().choose(new HelpState.Item("guide/README.md#boats", "", ""));
           }
-          painted.set(new Painted(panel, 1280, 800));
-          JEditorPane page = in((Container) named(panel, "help"), JEditorPane.class);
+          painted.set(new Painted(panel, 1180, 764));
+          JEditorPane page = in(panel, JEditorPane.class);
           widths.set(new int[] {page.getWidth(), page.getMinimumSize().width});
         });
     write(painted.get(), topic + "-" + tint + "-" + Math.round(zoom * 100) + find);
@@ -123,32 +115,29 @@ class HelpPaintTest {
   }
 
   /** No page is wider than its column: what stands beside it would never be read. */
-  @ParameterizedTest
-  @MethodSource("pages")
-  void setsEveryPageInItsColumn(String id) throws Exception {
-    AtomicReference<int[]> widths = new AtomicReference<>();
+  @Test
+  void setsEveryPageInItsColumn() throws Exception {
     SwingUtilities.invokeAndWait(
         () -> {
           Theme.start(false, 1f);
-          ShellPanel panel = new ShellPanel(presenter, () -> {});
+          HelpPanel panel = new HelpPanel(presenter.help(), new JPanel());
           presenter.help().open(Topic.START);
-          presenter.help().choose(new HelpState.Item(id, "", ""));
-          new Painted(panel, 1280, 800);
-          JEditorPane page = in((Container) named(panel, "help"), JEditorPane.class);
+          JEditorPane page = in(panel, JEditorPane.class);
           JScrollPane scroll =
               (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, page);
-          widths.set(
-              new int[] {
-                page.getMinimumSize().width,
-                page.getWidth(),
-                scroll.getViewport().getExtentSize().width
-              });
+          for (String id : pages()) {
+            presenter.help().choose(new HelpState.Item(id, "", ""));
+            new Painted(panel, 1180, 764);
+            assertThat(page.getMinimumSize().width)
+                .as(id)
+                .isPositive()
+                .isLessThanOrEqualTo(page.getWidth());
+            assertThat(page.getWidth()).isLessThan(scroll.getViewport().getExtentSize().width);
+          }
         });
-    assertThat(widths.get()[0]).isPositive().isLessThanOrEqualTo(widths.get()[1]);
-    assertThat(widths.get()[1]).isLessThan(widths.get()[2]);
   }
 
-  static List<String> pages() {
+  private static List<String> pages() {
     return GuideService.read().pages().stream().map(GuidePage::id).toList();
   }
 }
