@@ -10,6 +10,7 @@ import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.Typing;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.List;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -27,6 +28,7 @@ final class FieldView extends JPanel {
 
   private final transient Sheet sheet;
   private final transient At at;
+  private final transient List<Object> asked;
   private final JComponent input;
   private final JTextArea said = Labels.wrapped("", true);
   private String taken = "";
@@ -49,6 +51,7 @@ final class FieldView extends JPanel {
             "insets 0, fillx, wrap 1, gap 0 2, hidemode 3, novisualpadding", "[grow, fill]", ""));
     this.sheet = sheet;
     this.at = at;
+    this.asked = List.of(field.label(), field.input());
     setOpaque(false);
     input = input(field);
     input.setName(at.block() + (at.row().isEmpty() ? " " : " " + at.row() + " ") + field.id());
@@ -63,6 +66,11 @@ final class FieldView extends JPanel {
     add(input, "hmin 32, wmin 60");
     add(said, "wmin 60");
     said.setVisible(false);
+  }
+
+  /** Whether it asks for this, in the same way. */
+  boolean isFor(SheetState.Field field) {
+    return asked.equals(List.of(field.label(), field.input()));
   }
 
   private JComponent input(SheetState.Field field) {

@@ -12,6 +12,9 @@ import hullalmanac.ui.widget.SideScroll;
 import hullalmanac.ui.widget.TidyTable;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.beans.PropertyChangeEvent;
+import java.beans.PropertyChangeListener;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +27,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** Shows whichever sheet is open. */
@@ -48,6 +52,8 @@ public final class SheetPanel extends JPanel {
 
   /** Whether a sheet was opened and the cursor is still on its way into it. */
   private boolean starting;
+
+  private final transient PropertyChangeListener cursor = this::cursorCame;
 
   /** Whether the cursor goes into a sheet that is opened. */
   private final boolean takesCursor;
@@ -74,6 +80,27 @@ public final class SheetPanel extends JPanel {
     Act.within(this, "ctrl V", this::paste);
     Act.within(this, "ctrl C", this::copyAnswers);
     Act.within(this, "control ENTER", () -> main().ifPresentOrElse(this::press, this::copyAnswers));
+  }
+
+  @Override
+  public void addNotify() {
+    super.addNotify();
+    KeyboardFocusManager.getCurrentKeyboardFocusManager()
+        .addPropertyChangeListener("permanentFocusOwner", cursor);
+  }
+
+  @Override
+  public void removeNotify() {
+    KeyboardFocusManager.getCurrentKeyboardFocusManager()
+        .removePropertyChangeListener("permanentFocusOwner", cursor);
+    super.removeNotify();
+  }
+
+  /** Once the cursor came into the sheet it is never sent to its beginning again. */
+  private void cursorCame(PropertyChangeEvent e) {
+    if (e.getNewValue() instanceof Component c && SwingUtilities.isDescendingFrom(c, scroll)) {
+      starting = false;
+    }
   }
 
   /** Puts the cursor into the first field. */
@@ -289,13 +316,52 @@ public final class SheetPanel extends JPanel {
   /** Builds a block anew in the place where it is. */
   private Section refill(Section old, SheetState.Block block) {
     if (block instanceof SheetState.Form form) {
+      Map<String, FieldView> before = new LinkedHashMap<>(fields);
       fields.keySet().removeIf(name -> name.startsWith(form.id() + "/"));
+      Component[] parts = old.panel().getComponents();
+      boolean headed = parts[0] instanceof JLabel;
+      String heading = headed ? ((JLabel) parts[0]).getText() : "";
+      if (heading.equals(form.heading())
+          && parts[headed ? 1 : 0] instanceof FormGrid grid
+          && !form.fields().isEmpty()) {
+        refill(grid, form, before);
+        FieldView first = fields.get(form.id() + "/" + form.fields().get(0).id());
+        return new Section(old.panel(), Optional.of(first::start), old.main(), old.words());
+      }
     }
     old.panel().removeAll();
     Section section = fill(old.panel(), block);
     revalidate();
     repaint();
     return section;
+  }
+
+  /** Fields that are the same stay where they are: one may be on the way into one of them. */
+  private void refill(FormGrid grid, SheetState.Form form, Map<String, FieldView> before) {
+    for (SheetState.Field field : form.fields()) {
+      String name = form.id() + "/" + field.id();
+      FieldView same = before.get(name);
+      fields.put(
+          name,
+          same != null && same.isFor(field)
+              ? same
+              : FieldView.labelled(form.id(), field, sheet.orElseThrow()));
+    }
+    for (Component c : grid.getComponents()) {
+      if (!fields.containsValue(c)) {
+        grid.remove(c);
+      }
+    }
+    int at = 0;
+    for (SheetState.Field field : form.fields()) {
+      FieldView view = fields.get(form.id() + "/" + field.id());
+      if (view.getParent() != grid) {
+        grid.add(view, "wmin 0, growx", at);
+      }
+      at++;
+    }
+    grid.revalidate();
+    grid.repaint();
   }
 
   private Section fill(JPanel panel, SheetState.Block block) {

@@ -81,6 +81,26 @@ class DayIT {
   }
 
   @Test
+  void goesOnToTheNextFieldWhereANewHarbourAsksForItsLatitude() throws Exception {
+    window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    window.await(() -> window.focused().startsWith("call owner"));
+    window.type("nell farrow");
+    for (String next : new String[] {"phone", "boat", "length", "harbour"}) {
+      window.tab();
+      window.await(() -> window.focused().equals("call " + next));
+    }
+    window.type("grebe cove");
+    window.tab();
+    window.await(() -> window.focused().equals("call type"));
+    window.tab();
+    window.await(() -> window.focused().equals("call latitude"));
+    window.type("44");
+    window.tab();
+    window.await(() -> !window.focused().equals("call latitude"));
+    assertThat(window.says("nell farrow")).isTrue();
+  }
+
+  @Test
   void writesAWashDownInTwoTouches() throws Exception {
     openBoat("siskin", "Siskin");
     Boat siskin = boat("Siskin");
