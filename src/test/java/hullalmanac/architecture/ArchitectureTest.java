@@ -154,6 +154,7 @@ class ArchitectureTest {
                   "java.awt..",
                   "javax.swing..",
                   "javax.accessibility..",
+                  "java.beans..",
                   "com.formdev.flatlaf..",
                   "net.miginfocom..",
                   "org.jfree..")),
