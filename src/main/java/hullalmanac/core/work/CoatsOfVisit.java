@@ -131,7 +131,8 @@ final class CoatsOfVisit {
 
   /** What a topper was laid over, when that was renewed later that day. */
   private Optional<Coat> kept(Optional<Id<Coat>> base, LocalDate day) {
-    return base.map(after::get)
+    // As it stood without this visit: what the visit itself took off lies under nothing.
+    return base.map(before::get)
         .filter(c -> c.ending().map(e -> e.on().equals(day)).orElse(false))
         .filter(c -> c.over().isEmpty() && !c.since().isAfter(day));
   }

@@ -47,6 +47,19 @@ class VisitFinishAgainTest {
   }
 
   @Test
+  void aTopperLiesOverNothingOnceItIsWrittenThatTheBaseWasCutAwayBefore() {
+    slip.apply(Edit.remove(List.of(step)));
+    Step top = slip.step(visit, StepKind.TOP, spray, topsides);
+    slip.finish(visit, DAY);
+    assertThat(laid().over()).contains(old.id());
+    slip.apply(Edit.remove(List.of(top)));
+    slip.step(visit, StepKind.CUT, DAY, Optional.empty(), topsides);
+    slip.step(visit, StepKind.TOP, spray, topsides);
+    slip.finish(visit, DAY);
+    assertThat(laid().over()).isEmpty();
+  }
+
+  @Test
   void aCoatKeepsItsIdentityWhenItsProductWasWrong() {
     slip.finish(visit, DAY);
     Coat first = laid();
