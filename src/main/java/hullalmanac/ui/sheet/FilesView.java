@@ -40,8 +40,8 @@ final class FilesView extends DropFrame {
         "wmin 60");
     add(ways, "wmin 0");
     takeInto(
-        new FileTransfer(sheet, state.id()),
-        FileTransfer.TAKEN,
+        new SheetTransfer(sheet, state.id(), SheetTransfer.TABLES),
+        SheetTransfer.TABLES,
         "A file: drop it here, or paste it or a copied table with Ctrl+V");
     show(state);
   }

@@ -54,8 +54,8 @@ final class PhotosView extends DropFrame {
     ways.add(Labels.wrapped("or drop them here, or paste them with Ctrl+V", true), "wmin 60");
     add(ways, "wmin 0");
     takeInto(
-        new PhotoTransfer(sheet, block),
-        PhotoTransfer.TAKEN,
+        new SheetTransfer(sheet, block, SheetTransfer.PHOTOS),
+        SheetTransfer.PHOTOS,
         "Photos: drop them here, or paste them with Ctrl+V");
   }
 

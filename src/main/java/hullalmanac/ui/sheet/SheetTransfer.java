@@ -13,25 +13,34 @@ import java.util.logging.Logger;
 import javax.swing.ImageIcon;
 import javax.swing.TransferHandler;
 
-/** Takes files, or a picture without a file, that are dropped or pasted. */
-final class PhotoTransfer extends TransferHandler {
+/** Takes files that are dropped or pasted into a block of a sheet, or what has no file. */
+final class SheetTransfer extends TransferHandler {
   private static final long serialVersionUID = 1L;
 
   /** Files before a picture: who copies a file of a picture means the file. */
-  static final List<DataFlavor> TAKEN =
+  static final List<DataFlavor> PHOTOS =
       List.of(DataFlavor.javaFileListFlavor, DataFlavor.imageFlavor);
+
+  /** Files before texts: who copies a file copies its name as a text, too. */
+  static final List<DataFlavor> TABLES =
+      List.of(DataFlavor.javaFileListFlavor, DataFlavor.stringFlavor);
 
   private final transient Sheet sheet;
   private final String block;
+  private final transient List<DataFlavor> taken;
 
-  PhotoTransfer(Sheet sheet, String block) {
+  /**
+   * @param taken {@link #PHOTOS} or {@link #TABLES}
+   */
+  SheetTransfer(Sheet sheet, String block, List<DataFlavor> taken) {
     this.sheet = sheet;
     this.block = block;
+    this.taken = taken;
   }
 
   @Override
   public boolean canImport(TransferSupport support) {
-    boolean known = TAKEN.stream().anyMatch(support::isDataFlavorSupported);
+    boolean known = taken.stream().anyMatch(support::isDataFlavorSupported);
     if (known && support.isDrop()) {
       // The files stay where they are, whatever the other side proposes.
       boolean copies = (support.getSourceDropActions() & COPY) == COPY;
@@ -45,20 +54,25 @@ final class PhotoTransfer extends TransferHandler {
 
   @Override
   public boolean importData(TransferSupport support) {
-    if (!canImport(support)) {
+    return canImport(support)
+        && taken.stream()
+            .filter(support::isDataFlavorSupported)
+            .anyMatch(flavour -> add(data(support.getTransferable(), flavour)));
+  }
+
+  /** Adds what was handed over; what is of no use is left for the next flavour. */
+  private boolean add(Optional<Object> given) {
+    Object data = given.orElse(null);
+    if (data instanceof List<?> files) {
+      sheet.add(block, files.stream().map(Object::toString).toList());
+    } else if (data instanceof Image image) {
+      pixels(image).ifPresent(p -> sheet.add(block, p));
+    } else if (data instanceof String text) {
+      sheet.add(block, text);
+    } else {
       return false;
     }
-    Transferable given = support.getTransferable();
-    if (support.isDataFlavorSupported(DataFlavor.javaFileListFlavor)
-        && data(given, DataFlavor.javaFileListFlavor).orElse(null) instanceof List<?> files) {
-      sheet.add(block, files.stream().map(Object::toString).toList());
-      return true;
-    }
-    if (data(given, DataFlavor.imageFlavor).orElse(null) instanceof Image image) {
-      pixels(image).ifPresent(p -> sheet.add(block, p));
-      return true;
-    }
-    return false;
+    return true;
   }
 
   private static Optional<Object> data(Transferable given, DataFlavor flavour) {
@@ -66,7 +80,7 @@ final class PhotoTransfer extends TransferHandler {
       return Optional.of(given.getTransferData(flavour));
     } catch (Exception e) {
       // Whoever offered it has gone, or it is not what it was said to be.
-      Logger.getLogger(PhotoTransfer.class.getName()).log(Level.INFO, "nothing was handed over", e);
+      Logger.getLogger(SheetTransfer.class.getName()).log(Level.INFO, "nothing was handed over", e);
       return Optional.empty();
     }
   }
