@@ -211,23 +211,35 @@ final class EditGrid extends JTable {
 
   /** Goes on in the cell, and with the text, where another grid of the same kind was left. */
   void goOnFrom(EditGrid before) {
-    int row = before.getSelectedRow();
-    int column = before.getSelectedColumn();
-    if (row < 0 || column < 0) {
-      return;
+    Optional<At> at = before.chosen();
+    Optional<String> text = before.written();
+    if (at.flatMap(cells::find).isPresent()) {
+      text.ifPresent(t -> before.removeEditor());
+      goOn(at.orElseThrow(), text);
     }
-    Optional<Point> mine = cells.find(before.cells.at(row, column));
-    if (mine.isEmpty()) {
-      return;
-    }
-    changeSelection(mine.get().y, mine.get().x, false, false);
-    if (before.isEditing() && before.getEditorComponent() instanceof JTextField writing) {
-      String text = writing.getText();
-      before.removeEditor();
-      if (editCellAt(mine.get().y, mine.get().x)
-          && getEditorComponent() instanceof JTextField field) {
-        field.setText(text);
-      }
+  }
+
+  private Optional<At> chosen() {
+    return getSelectedRow() < 0 || getSelectedColumn() < 0
+        ? Optional.empty()
+        : Optional.of(cells.at(getSelectedRow(), getSelectedColumn()));
+  }
+
+  /** What is being written; absent while nothing is. */
+  private Optional<String> written() {
+    return isEditing() && getEditorComponent() instanceof JTextField field
+        ? Optional.of(field.getText())
+        : Optional.empty();
+  }
+
+  private void goOn(At at, Optional<String> text) {
+    Point cell = cells.find(at).orElseThrow();
+    changeSelection(cell.y, cell.x, false, false);
+    if (text.isPresent()
+        && editCellAt(cell.y, cell.x)
+        && getEditorComponent() instanceof JTextField field) {
+      field.setText(text.get());
+      field.requestFocusInWindow();
     }
   }
 
@@ -357,12 +369,20 @@ final class EditGrid extends JTable {
   void show(SheetState.Grid state) {
     int row = getSelectedRow();
     int column = getSelectedColumn();
+    Optional<At> chosen = chosen();
+    Optional<String> text = written();
+    boolean others = !cells.hasRowsOf(state);
+    if (others && text.isPresent()) {
+      removeEditor();
+    }
     cells.show(state);
     widenPresses();
-    if (state.columns().stream().anyMatch(c -> c.input() instanceof Input.Fixed)) {
+    if (others || state.columns().stream().anyMatch(c -> c.input() instanceof Input.Fixed)) {
       fit();
     }
-    if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {
+    if (others && chosen.flatMap(cells::find).isPresent()) {
+      goOn(chosen.orElseThrow(), text);
+    } else if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {
       changeSelection(row, Math.max(0, column), false, false);
     }
     tell();

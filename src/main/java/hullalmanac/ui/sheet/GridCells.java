@@ -86,8 +86,13 @@ final class GridCells extends AbstractTableModel {
     return new At(state.id(), state.rows().get(row).id(), state.columns().get(column).id());
   }
 
+  /** Whether a state is of the rows that are shown. */
+  boolean hasRowsOf(SheetState.Grid other) {
+    return ids(other).equals(ids(state));
+  }
+
   void show(SheetState.Grid now) {
-    boolean sameRows = ids(now).equals(ids(state));
+    boolean sameRows = hasRowsOf(now);
     state = now;
     if (sameRows) {
       fireTableRowsUpdated(0, Math.max(0, getRowCount() - 1));

@@ -223,7 +223,11 @@ public final class SheetPanel extends JPanel {
     } else if (block instanceof SheetState.Grid grid) {
       shape.add("grid " + grid.id());
       shape.add(grid.columns());
-      grid.rows().forEach(r -> shape.add(List.of(r.id(), r.label())));
+      // Rows come and go within a grid, in which one may be writing; labels stand beside it.
+      shape.add(grid.rows().isEmpty());
+      if (!grid.labels().isEmpty()) {
+        grid.rows().forEach(r -> shape.add(r.label()));
+      }
     } else if (block instanceof SheetState.Photos some) {
       shape.add("photos " + some.id());
       shape.add(some.heading());
