@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** The page of libraries and their licences names each jar that is shipped, and no other. */
 class LicencesIT {
   private static final Pattern VERSION = Pattern.compile("-\\d[^-]*(-\\d+)?\\.jar");
-  private static final Pattern NAMED = Pattern.compile("`([a-z0-9-]+)`");
+  private static final Pattern NAMED = Pattern.compile("`([a-z0-9.-]+)`");
 
   @Test
   void everyJarThatIsShippedIsNamedWithItsLicence() throws Exception {

@@ -74,7 +74,7 @@ public final class RecordSheet implements Sheet {
     List<String> copies = new ArrayList<>(facts.map(Facts::copies).orElse(List.of()));
     copies.add(0, "");
     return List.of(
-        make.line("second", "Second place for copies, best on another disk", Wishes::second),
+        make.line("second", "Second place for copies, on another disk", Wishes::second),
         make.line("folder", "Another folder, to move to or to open", Wishes::folder),
         new FieldOf<>(
             "copy",

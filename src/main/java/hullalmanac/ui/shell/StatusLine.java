@@ -1,5 +1,6 @@
 package hullalmanac.ui.shell;
 
+import com.formdev.flatlaf.FlatLaf;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.theme.Theme;
@@ -19,6 +20,7 @@ final class StatusLine extends JPanel {
 
   private final JButton undo = new JButton("Undo");
   private final JButton redo = new JButton("Redo");
+  private final JButton dark = new JButton();
 
   StatusLine(ShellPresenter presenter, Runnable toggleDark) {
     super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][][][][]", "[center]"));
@@ -28,7 +30,6 @@ final class StatusLine extends JPanel {
     narrow(finding);
     finding.setToolTipText("Any boat, owner, harbour, product, number, batch or note (Ctrl+K).");
     finding.addActionListener(e -> presenter.startFinding());
-    JButton dark = new JButton("Light or dark");
     dark.setName("light or dark");
     narrow(dark);
     dark.setToolTipText("Ctrl+Shift+D. Ctrl and +, − or 0 change the size of everything.");
@@ -42,6 +43,7 @@ final class StatusLine extends JPanel {
     add(button(wet, () -> Theme.wetHands(!Theme.wetHands())), "hmin 28");
     add(dark, "hmin 28");
     JButton help = new JButton("Help");
+    darkOrLight();
     help.setToolTipText("F1 opens the guide at what it says of where you are.");
     add(button(help, presenter::openHelp), "hmin 28");
     line();
@@ -76,6 +78,13 @@ final class StatusLine extends JPanel {
   public void updateUI() {
     super.updateUI();
     line();
+    if (dark != null) {
+      darkOrLight();
+    }
+  }
+
+  private void darkOrLight() {
+    dark.setText(FlatLaf.isLafDark() ? "Light" : "Dark");
   }
 
   private void line() {

@@ -124,6 +124,8 @@ class ReckonerIT {
     for (String cell : new String[] {"15", "20", "50", "14"}) {
       window.type(cell);
       window.press(KeyEvent.VK_ENTER);
+      // At a person's pace: a key within some 50 ms of Enter can be lost as the cell closes.
+      Thread.sleep(200);
       window.press(KeyEvent.VK_UP);
       window.press(KeyEvent.VK_RIGHT);
     }
