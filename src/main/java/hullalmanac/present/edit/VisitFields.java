@@ -172,7 +172,7 @@ final class VisitFields {
             return new Entry.Read<>(With.component(step, "surfaces", List.of()), "whole boat");
           }
           List<Id<Surface>> chosen = new ArrayList<>();
-          for (String name : text.split("\\s*[;+]\\s*|\\s*,\\s*(?!port|starboard)")) {
+          for (String name : text.split("\\s*[;+]\\s*|\\s*,(?!\\s*(?:port|starboard))\\s*")) {
             List<Surface> begun =
                 surfaces.stream()
                     .filter(s -> s.words().toLowerCase(Locale.ROOT).startsWith(name.strip()))

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Step;
+import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.With;
 import hullalmanac.core.record.WorkState;
@@ -63,6 +66,33 @@ class FieldsTest {
       everyTextReadsBack(List.of(visit), new VisitFields(MAKE).visit(visit));
       everyTextReadsBack(looked(visit), LookedFields.of(MAKE));
     }
+  }
+
+  /** Names are only of one boat; some have a comma of their own, such as topsides, port. */
+  @Test
+  void whereAStepWasDoneReadsBackAsTheSame() {
+    List<Boat> sided =
+        SAMPLE.boats().stream()
+            .filter(b -> surfaces(b).stream().anyMatch(x -> x.words().contains(", port")))
+            .toList();
+    assertThat(sided).isNotEmpty();
+    for (Boat boat : sided) {
+      List<Surface> all = surfaces(boat);
+      List<FieldOf<Step>> where =
+          new VisitFields(MAKE)
+              .step(SAMPLE, all, LocalDate.of(2026, 5, 1).atTime(11, 20)).stream()
+                  .filter(f -> f.id().equals("surfaces"))
+                  .toList();
+      Step step = SAMPLE.steps().get(0);
+      for (int most = 1; most <= all.size(); most++) {
+        List<Id<Surface>> some = all.subList(0, most).stream().map(Surface::id).toList();
+        everyTextReadsBack(List.of(With.component(step, "surfaces", some)), where);
+      }
+    }
+  }
+
+  private static List<Surface> surfaces(Boat boat) {
+    return SAMPLE.surfaces().stream().filter(s -> s.boat().equals(boat.id())).toList();
   }
 
   private static List<Looked> looked(Visit visit) {
