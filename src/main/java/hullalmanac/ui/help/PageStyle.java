@@ -19,10 +19,7 @@ final class PageStyle {
     sheet.addStyleSheet(usual);
     Font body = Theme.font(Theme.Size.BODY);
     String text = hex(UIManager.getColor("Label.foreground"));
-    String line = hex(Theme.colour("cardLine"));
-    String quiet = hex(Theme.colour("quiet"));
     int gap = UIScale.scale(8);
-    int cell = UIScale.scale(5);
     rule(
         sheet,
         "body { font-family: %s; font-size: %spt; color: %s; margin: 0 }",
@@ -56,7 +53,15 @@ final class PageStyle {
         hex(Theme.colour("shade")),
         gap,
         gap);
-    rule(sheet, "table { margin: 0 0 %d 0; border-width: 0 }", gap);
+    tables(sheet);
+    return sheet;
+  }
+
+  private static void tables(StyleSheet sheet) {
+    String quiet = hex(Theme.colour("quiet"));
+    String line = hex(Theme.colour("cardLine"));
+    int cell = UIScale.scale(5);
+    rule(sheet, "table { margin: 0 0 %d 0; border-width: 0 }", UIScale.scale(8));
     rule(
         sheet,
         "th { font-weight: normal; color: %s; text-align: left; padding: %d %d %d 0;"
@@ -74,7 +79,6 @@ final class PageStyle {
         3 * cell,
         cell,
         line);
-    return sheet;
   }
 
   private static void rule(StyleSheet sheet, String rule, Object... values) {

@@ -16,6 +16,7 @@ import java.awt.KeyboardFocusManager;
 import java.beans.PropertyChangeEvent;
 import java.beans.PropertyChangeListener;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -103,9 +104,18 @@ public final class SheetPanel extends JPanel {
     }
   }
 
-  /** Puts the cursor into the first field. */
+  /** Puts the cursor into the first field; where there is none, on the first button. */
   public void start() {
-    first().ifPresent(Runnable::run);
+    first().or(this::firstButton).ifPresent(Runnable::run);
+  }
+
+  private Optional<Runnable> firstButton() {
+    return sections.stream()
+        .flatMap(s -> Arrays.stream(s.panel().getComponents()))
+        .filter(ButtonRow.class::isInstance)
+        .flatMap(row -> Arrays.stream(((ButtonRow) row).getComponents()))
+        .findFirst()
+        .map(button -> button::requestFocusInWindow);
   }
 
   /** Copies all that came out, a line each. */

@@ -92,6 +92,8 @@ class BringListIT {
     window.await(() -> has("Wheatear") && has("Stonechat") && has("Whinchat"));
     assertThat(window.keys() - keys).isEqualTo(3);
     window.await(() -> window.says("The list is in"));
+    // Not on what would take all of it out again.
+    window.await(() -> !List.of("", "Undo").contains(window.focused()));
     window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
     window.await(() -> window.almanac().equals(before));
     window.await(() -> window.shows("list rows"));
