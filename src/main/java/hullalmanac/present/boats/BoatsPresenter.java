@@ -48,6 +48,7 @@ public final class BoatsPresenter {
   private Optional<Fleet> fleet = Optional.empty();
   private Optional<Lookups> lookups = Optional.empty();
   private boolean pageIsFresh;
+  private Optional<NewBoatSheet> newBoat = Optional.empty();
   private boolean washing;
 
   /**
@@ -94,9 +95,10 @@ public final class BoatsPresenter {
     }
   }
 
-  /** Writes a new boat down. */
+  /** Writes a new boat down, from where it was left when that was in the middle. */
   public void newBoat() {
-    desk.open(new NewBoatSheet(desk));
+    newBoat = newBoat.filter(NewBoatSheet::begun).or(() -> Optional.of(new NewBoatSheet(desk)));
+    desk.open(newBoat.orElseThrow());
   }
 
   /** Brings a list of boats in. */

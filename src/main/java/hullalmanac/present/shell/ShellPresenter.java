@@ -326,12 +326,18 @@ public final class ShellPresenter implements Desk {
 
   /** Takes back the newest act. */
   public void undo() {
-    act(EditService::undo);
+    act(EditService::undo, what -> said(what, "Taken back: ", "There is nothing to take back."));
   }
 
   /** Does again what was undone last. */
   public void redo() {
-    act(EditService::redo);
+    act(EditService::redo, what -> said(what, "Done again: ", "There is nothing to do again."));
+  }
+
+  /** Says at the bottom what was done, until the next act. */
+  private void said(Optional<String> what, String does, String nothing) {
+    status = what.map(does::concat).orElse(nothing);
+    publish();
   }
 
   @Override

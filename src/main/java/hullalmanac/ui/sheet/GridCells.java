@@ -91,6 +91,11 @@ final class GridCells extends AbstractTableModel {
     return ids(other).equals(ids(state));
   }
 
+  /** The row ids, downwards. */
+  List<String> rows() {
+    return ids(state);
+  }
+
   void show(SheetState.Grid now) {
     boolean sameRows = hasRowsOf(now);
     state = now;

@@ -130,7 +130,18 @@ public final class SheetPanel extends JPanel {
   /** Takes what is being written, then does what a button says. */
   private void press(String button) {
     takeAll();
+    Map<String, List<String>> before = new LinkedHashMap<>();
+    grids.forEach((id, grid) -> before.put(id, grid.rows()));
     sheet.ifPresent(s -> s.press(button));
+    grids.forEach((id, grid) -> goOnInNewRow(grid, before.getOrDefault(id, List.of())));
+  }
+
+  /** A row that was asked for is written in next. */
+  private static void goOnInNewRow(GridView grid, List<String> before) {
+    List<String> added = grid.rows().stream().filter(r -> !before.contains(r)).toList();
+    if (added.size() == 1 && grid.rows().size() == before.size() + 1) {
+      grid.goTo(added.get(0));
+    }
   }
 
   /** Takes what is on the clipboard where nothing else that has the cursor takes it. */
