@@ -77,7 +77,9 @@ final class GridCells extends AbstractTableModel {
   @Override
   public void setValueAt(Object value, int row, int column) {
     String text = value.toString();
-    if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
+    // The same text once more in a cell that needs a look says that it is right.
+    boolean news = !text.equals(getValueAt(row, column)) || isMarked(row, column);
+    if (isCellEditable(row, column) && news) {
       sheet.enter(at(row, column), text);
     }
   }
