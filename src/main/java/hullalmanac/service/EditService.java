@@ -69,6 +69,21 @@ public final class EditService {
     return new Standing(now.undo().map(Act::what), now.redo().map(Act::what));
   }
 
+  /** Why nothing can be taken back, where an invoice was issued last; nothing otherwise. */
+  public Optional<String> whyNoUndo() {
+    if (record.readOnly()) {
+      return Optional.empty();
+    }
+    hullalmanac.store.Standing now = record.standing();
+    return now.wall()
+        .filter(wall -> now.undo().isEmpty())
+        .map(
+            wall ->
+                "Undo stops at \""
+                    + wall.what()
+                    + "\": what was issued is not taken back. Write a credit for it.");
+  }
+
   /** Takes back the newest act; returns it in words. */
   public Optional<String> undo() {
     return record.undo();

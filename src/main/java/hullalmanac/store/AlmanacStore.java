@@ -1,11 +1,13 @@
 package hullalmanac.store;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Row;
 import java.sql.SQLException;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 
@@ -18,6 +20,8 @@ public final class AlmanacStore {
   private final WorkStore work;
   private final CoatStore coats;
   private final FindingStore findings;
+  private final BillStore bills;
+  private final BooksStore books;
 
   public AlmanacStore(Tx tx) {
     this.tx = tx;
@@ -27,6 +31,8 @@ public final class AlmanacStore {
     work = new WorkStore(tx);
     coats = new CoatStore(tx);
     findings = new FindingStore(tx);
+    bills = new BillStore(tx);
+    books = new BooksStore(tx);
   }
 
   /** Reads all there is, each list in order of its ids. */
@@ -48,7 +54,18 @@ public final class AlmanacStore {
         coats.coats(),
         coats.duties(),
         findings.findings(),
-        findings.photos());
+        findings.photos(),
+        books(business.currency()));
+  }
+
+  private Books books(Currency currency) throws SQLException {
+    return new Books(
+        books.rates(currency),
+        bills.estimates(currency),
+        bills.invoices(currency),
+        books.payments(currency),
+        books.trips(),
+        books.expenses(currency));
   }
 
   /** Applies a change. */
@@ -72,6 +89,12 @@ public final class AlmanacStore {
     coats.putDuties(put.duties());
     findings.putFindings(put.findings());
     findings.putPhotos(put.photos());
+    books.putRates(put.books().rates());
+    bills.putEstimates(put.books().estimates());
+    bills.putInvoices(put.books().invoices());
+    books.putPayments(put.books().payments());
+    books.putTrips(put.books().trips());
+    books.putExpenses(put.books().expenses());
     remove(edit.gone());
   }
 

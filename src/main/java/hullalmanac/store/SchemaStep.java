@@ -21,7 +21,8 @@ public record SchemaStep(int number, String sql) {
           "0001-initial.sql",
           "0002-risk-of-a-party.sql",
           "0003-order-of-acts.sql",
-          "0004-settings.sql");
+          "0004-settings.sql",
+          "0005-money.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

@@ -197,6 +197,10 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.report..")
           .layer("find")
           .definedBy("hullalmanac.core.find..")
+          .layer("price")
+          .definedBy("hullalmanac.core.price..")
+          .layer("takings")
+          .definedBy("hullalmanac.core.takings..")
           .whereLayer("record")
           .mayNotAccessAnyLayer()
           .whereLayer("work")
@@ -213,6 +217,10 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("record")
           .whereLayer("entry")
           .mayOnlyAccessLayers("record")
+          .whereLayer("price")
+          .mayOnlyAccessLayers("record")
+          .whereLayer("takings")
+          .mayOnlyAccessLayers("record", "price", "work")
           .because("the mathematics reads from the sun to the date in one direction");
 
   @ArchTest

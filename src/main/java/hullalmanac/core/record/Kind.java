@@ -20,7 +20,13 @@ public enum Kind implements Coded {
   COAT("coats", "coat"),
   DUTY("duties", "duty"),
   FINDING("findings", "finding"),
-  PHOTO("photos", "photo");
+  PHOTO("photos", "photo"),
+  RATE("rates", "rate"),
+  ESTIMATE("estimates", "estimate"),
+  INVOICE("invoices", "invoice"),
+  PAYMENT("payments", "payment"),
+  TRIP("trips", "trip"),
+  EXPENSE("expenses", "expense");
 
   private final String code;
   private final String one;

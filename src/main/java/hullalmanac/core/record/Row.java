@@ -16,7 +16,13 @@ public sealed interface Row
         Coat,
         Duty,
         Finding,
-        Photo {
+        Photo,
+        Rate,
+        Estimate,
+        Invoice,
+        Payment,
+        Trip,
+        Expense {
   /** Its identity within the record. */
   Id<? extends Row> id();
 

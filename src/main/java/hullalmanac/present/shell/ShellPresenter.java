@@ -181,7 +181,15 @@ public final class ShellPresenter implements Desk {
 
   /** Takes back the newest act. */
   public void undo() {
-    act(EditService::undo);
+    during(
+        () -> {
+          Optional<String> stops = edits.whyNoUndo();
+          if (stops.isEmpty()) {
+            edits.undo();
+          }
+          return stops;
+        },
+        () -> {});
   }
 
   /** Does again what was undone last. */

@@ -3,6 +3,7 @@ package hullalmanac.core.life;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Entered;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Id;
@@ -41,7 +42,8 @@ class NextForecastTest {
         a.coats(),
         a.duties(),
         findings,
-        a.photos());
+        a.photos(),
+        Books.EMPTY);
   }
 
   @Test

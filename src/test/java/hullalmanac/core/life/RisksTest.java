@@ -3,6 +3,7 @@ package hullalmanac.core.life;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Party;
@@ -68,7 +69,8 @@ class RisksTest {
             a.coats(),
             a.duties(),
             a.findings(),
-            a.photos());
+            a.photos(),
+            Books.EMPTY);
     return new Risks(with, TODAY).of(scene.topsides, scene.sealant);
   }
 

@@ -6,6 +6,7 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.BoatType;
+import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Finish;
@@ -126,7 +127,8 @@ class CsvRoundTripTest {
             List.of(),
             List.of(),
             findings,
-            List.of());
+            List.of(),
+            Books.EMPTY);
     Path folder = Files.createTempDirectory("csv");
     Almanac back = again(folder, odd);
     assertThat(CsvSet.texts(back, true)).isEqualTo(CsvSet.texts(odd, true));
@@ -204,7 +206,8 @@ class CsvRoundTripTest {
             List.of(),
             List.of(),
             List.of(),
-            List.of());
+            List.of(),
+            Books.EMPTY);
     assertThat(CsvSet.texts(odd, false).get("boats.csv"))
         .contains(",\"He said \"\"hi\"\"\",")
         .contains(",\"a,b\",");
