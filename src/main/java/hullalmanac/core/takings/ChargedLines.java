@@ -139,9 +139,13 @@ final class ChargedLines {
       left.removeAll(pieces(price.rate()));
       next = next(left);
     }
-    steps.stream()
-        .filter(s -> parts(s).stream().anyMatch(p -> left.contains(new Piece(s.kind(), p))))
-        .forEach(s -> lines.add(byMinutes(s)));
+    for (Step step : steps) {
+      List<Extent> open =
+          parts(step).stream().filter(p -> left.contains(new Piece(step.kind(), p))).toList();
+      if (!open.isEmpty()) {
+        lines.add(byMinutes(step, open));
+      }
+    }
     if (lines.isEmpty()) {
       lines.add(line("", "work", BigDecimal.ONE, Unit.EACH, nothing()));
     }
@@ -173,18 +177,25 @@ final class ChargedLines {
         .filter(p -> left.containsAll(pieces(p.rate())));
   }
 
-  private PriceLine byMinutes(Step step) {
+  /**
+   * A step by its minutes; where a rate pays for one part of the boat already, half of them are for
+   * the other.
+   */
+  private PriceLine byMinutes(Step step, List<Extent> open) {
     Optional<Money> hour = almanac.business().billing().charges().hour();
-    int minutes = step.minutes().orElse(0) + step.helperMinutes().orElse(0);
-    String words = step.kind().words();
+    boolean part = open.size() < parts(step).size();
+    int all = step.minutes().orElse(0) + step.helperMinutes().orElse(0);
+    int minutes = part ? (all + 1) / 2 : all;
+    String service = step.kind().words();
+    String words = part ? service + " of the " + open.get(0).words() : service;
     return hour.isPresent() && minutes > 0
         ? line(
-            words,
+            service,
             words,
             BigDecimal.valueOf(minutes).divide(MINUTES, 2, RoundingMode.UP),
             Unit.HOUR,
             hour.get())
-        : line(words, words, BigDecimal.ONE, Unit.EACH, nothing());
+        : line(service, words, BigDecimal.ONE, Unit.EACH, nothing());
   }
 
   private Money nothing() {

@@ -9,22 +9,27 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Share;
 import hullalmanac.core.record.TaxTerms;
+import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.With;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.NewKeys;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Drafts of invoices: without a number, changed and taken out as one likes. */
 public final class InvoiceDraft {
@@ -100,6 +105,36 @@ public final class InvoiceDraft {
       }
     }
     return new Change.Ready(all);
+  }
+
+  /**
+   * A draft with other lines.
+   *
+   * @param change what becomes of its lines as they stand
+   */
+  public static Change lines(
+      Almanac almanac, Id<Invoice> id, UnaryOperator<List<PriceLine>> change) {
+    Invoice draft = Accounts.row(almanac.books().invoices(), id);
+    try {
+      return Change.checked(
+          almanac,
+          Edit.put(With.component(draft, "lines", change.apply(new ArrayList<>(draft.lines())))));
+    } catch (IllegalArgumentException e) {
+      return Change.refused(
+          problem(draft, "discount", e.getMessage(), "Make the discount smaller first"));
+    }
+  }
+
+  /** A line to be written. */
+  public static PriceLine blank(Almanac almanac) {
+    return new PriceLine(
+        "",
+        "work",
+        BigDecimal.ONE,
+        Unit.EACH,
+        Money.zero(almanac.business().currency()),
+        almanac.business().billing().taxes(),
+        Optional.empty());
   }
 
   /** Visits of care plans that were done before a day and stand on no invoice yet, oldest first. */

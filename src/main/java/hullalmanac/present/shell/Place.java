@@ -5,7 +5,8 @@ public enum Place {
   AHEAD("Ahead", 1),
   BOATS("Boats", 2),
   PEOPLE("People", 3),
-  SHELF("Shelf", 5);
+  SHELF("Shelf", 5),
+  TAKINGS("Takings", 6);
 
   private final String words;
   private final int number;

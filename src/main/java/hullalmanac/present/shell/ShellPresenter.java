@@ -19,6 +19,7 @@ import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
+import hullalmanac.present.takings.TakingsPresenter;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
@@ -42,6 +43,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final TakingsPresenter takings = new TakingsPresenter(this);
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
@@ -78,6 +80,10 @@ public final class ShellPresenter implements Desk {
 
   public ShelfPresenter shelf() {
     return shelf;
+  }
+
+  public TakingsPresenter takings() {
+    return takings;
   }
 
   public BoatsPresenter boats() {
@@ -283,6 +289,7 @@ public final class ShellPresenter implements Desk {
     boats.show(after);
     people.show(after);
     shelf.show(after);
+    takings.show(after);
     find.show(after);
     owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
@@ -345,6 +352,12 @@ public final class ShellPresenter implements Desk {
     } else if (target instanceof Target.ToHarbour found) {
       ahead.chooseHarbour(found.harbour());
       go(Place.AHEAD);
+    } else if (target instanceof Target.ToInvoice found) {
+      takings.choose(found.invoice());
+      go(Place.TAKINGS);
+    } else if (target instanceof Target.ToEstimate found) {
+      takings.chooseEstimate(found.estimate());
+      go(Place.TAKINGS);
     } else if (target instanceof Target.ToProduct found) {
       shelf.choose(found.product());
       go(Place.SHELF);

@@ -8,6 +8,7 @@ import hullalmanac.ui.boats.BoatsPanel;
 import hullalmanac.ui.people.PeoplePanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
+import hullalmanac.ui.takings.TakingsPanel;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import javax.swing.JPanel;
@@ -38,6 +39,7 @@ final class ShellPanel extends JPanel {
     place(Place.BOATS, boats);
     place(Place.PEOPLE, new PeoplePanel(presenter.people()));
     place(Place.SHELF, new ShelfPanel(presenter.shelf()));
+    place(Place.TAKINGS, new TakingsPanel(presenter.takings()));
     add(rail, BorderLayout.WEST);
     add(places);
     add(status, BorderLayout.SOUTH);

@@ -7,17 +7,27 @@ import hullalmanac.core.find.FindIndex;
 import hullalmanac.core.find.Hit;
 import hullalmanac.core.find.HitKind;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Visit;
+import hullalmanac.core.takings.OpenItems;
 import hullalmanac.exchange.photo.DrawnPhotos;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.present.edit.AccountSheet;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
+import hullalmanac.present.edit.EstimateSheet;
+import hullalmanac.present.edit.InvoiceSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PartySheet;
+import hullalmanac.present.edit.PaymentSheet;
 import hullalmanac.present.edit.ProductSheet;
+import hullalmanac.present.edit.StandingSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
@@ -44,6 +54,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
@@ -135,7 +146,14 @@ class PanelsPaintTest {
             new ProductSheet(presenter, record.almanac().products().get(0).id()),
             new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
             new CatchUpSheet(presenter),
-            new BinSheet(presenter));
+            new BinSheet(presenter),
+            new StandingSheet(presenter),
+            new AccountSheet(presenter, owing()),
+            new InvoiceSheet(presenter, invoice(false)),
+            new InvoiceSheet(presenter, invoice(true)),
+            new PaymentSheet(presenter, Optional.of(owing()), Optional.empty()),
+            new EstimateSheet(presenter, estimate(Estimate.State.OFFERED)),
+            new EstimateSheet(presenter, estimate(Estimate.State.ACCEPTED)));
     for (Sheet sheet : sheets) {
       AtomicReference<Painted> painted = new AtomicReference<>();
       SwingUtilities.invokeAndWait(
@@ -151,6 +169,26 @@ class PanelsPaintTest {
           .isEmpty();
       assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
     }
+  }
+
+  private static Id<Party> owing() {
+    return OpenItems.of(record.almanac(), record.today()).accounts().get(0).party().id();
+  }
+
+  private static Id<Invoice> invoice(boolean issued) {
+    return record.almanac().books().invoices().stream()
+        .filter(i -> i.issued() == issued)
+        .findFirst()
+        .orElseThrow()
+        .id();
+  }
+
+  private static Id<Estimate> estimate(Estimate.State state) {
+    return record.almanac().books().estimates().stream()
+        .filter(e -> e.state() == state)
+        .findFirst()
+        .orElseThrow()
+        .id();
   }
 
   /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */
@@ -294,7 +332,17 @@ class PanelsPaintTest {
           Theme.start(dark, zoom);
           HitCell cell = new HitCell();
           for (String typed :
-              List.of("a", "quill", "zzz", "seal", "B25753", "rain", "chip", "as she")) {
+              List.of(
+                  "a",
+                  "quill",
+                  "zzz",
+                  "seal",
+                  "B25753",
+                  "rain",
+                  "chip",
+                  "as she",
+                  "2026-000",
+                  "estimate")) {
             for (Hit hit : index.find(typed, 20)) {
               kinds.add(hit.kind());
               for (boolean chosen : new boolean[] {false, true}) {
