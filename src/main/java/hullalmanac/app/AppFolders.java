@@ -11,6 +11,11 @@ import java.util.Map;
  * @param state log, crash reports and the place of the window; never owner data
  */
 record AppFolders(Path record, Path state) {
+  /** What is remembered of the places on this computer. */
+  Places places() {
+    return new Places(state.resolve("places.properties"));
+  }
+
   /**
    * Chooses the folders usual on this system.
    *

@@ -1,5 +1,7 @@
 package hullalmanac.app;
 
+import hullalmanac.core.record.Coded;
+import hullalmanac.present.Look;
 import hullalmanac.present.shell.WindowLook;
 import java.io.IOException;
 import java.io.Reader;
@@ -33,13 +35,20 @@ record FileWindowMemory(Path file) {
               whole(p, "width"),
               whole(p, "height"),
               Boolean.parseBoolean(p.getProperty("maximised")),
-              Boolean.parseBoolean(p.getProperty("dark")),
-              Math.max(0.8f, Math.min(2f, Float.parseFloat(p.getProperty("zoom", "1")))),
-              Boolean.parseBoolean(p.getProperty("wetHands"))));
+              look(p),
+              TableLines.read(p)));
     } catch (IOException | IllegalArgumentException e) {
       LOG.log(Level.INFO, "the window's place was not remembered", e);
       return Optional.empty();
     }
+  }
+
+  private static Look look(Properties p) {
+    return new Look(
+        Coded.parse(Look.Tint.class, p.getProperty("tint", "light")).orElse(Look.Tint.LIGHT),
+        Float.parseFloat(p.getProperty("zoom", "1")),
+        Boolean.parseBoolean(p.getProperty("wetHands")),
+        Boolean.parseBoolean(p.getProperty("calm")));
   }
 
   private static int whole(Properties p, String name) {
@@ -54,9 +63,11 @@ record FileWindowMemory(Path file) {
     p.setProperty("width", String.valueOf(look.width()));
     p.setProperty("height", String.valueOf(look.height()));
     p.setProperty("maximised", String.valueOf(look.maximised()));
-    p.setProperty("dark", String.valueOf(look.dark()));
-    p.setProperty("zoom", String.valueOf(look.zoom()));
-    p.setProperty("wetHands", String.valueOf(look.wetHands()));
+    p.setProperty("tint", look.look().tint().code());
+    p.setProperty("zoom", String.valueOf(look.look().zoom()));
+    p.setProperty("wetHands", String.valueOf(look.look().wetHands()));
+    p.setProperty("calm", String.valueOf(look.look().calm()));
+    TableLines.write(look.tables(), p);
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
       try (Writer out = Files.newBufferedWriter(file)) {

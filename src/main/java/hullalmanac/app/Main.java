@@ -33,8 +33,8 @@ public final class Main {
     RecordService.Surroundings surroundings =
         new RecordService.Surroundings(
             clock, random::nextLong, host(), ProcessHandle.current().pid());
-    WindowStart window = new WindowStart(surroundings, folders, log, out);
-    CliContext context = new CliContext(surroundings, folders.record(), version(), window::open);
+    WindowStart window = new WindowStart(surroundings, folders, log, out, System::exit);
+    CliContext context = new CliContext(surroundings, window.usual(), version(), window::open);
     int code;
     try {
       code = Cli.run(context, out, err, arguments);

@@ -1,11 +1,16 @@
 package hullalmanac.app;
 
+import hullalmanac.app.process.Aside;
 import hullalmanac.app.process.FrontDoor;
+import hullalmanac.app.process.SystemTint;
 import hullalmanac.cli.CliContext;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.present.Look;
 import hullalmanac.present.TaskRunner;
+import hullalmanac.present.house.House;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
+import hullalmanac.present.start.StartPresenter;
 import hullalmanac.service.DueList;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
@@ -14,6 +19,7 @@ import hullalmanac.service.RecordService;
 import hullalmanac.service.SampleService;
 import hullalmanac.ui.shell.CrashDialog;
 import hullalmanac.ui.shell.MainWindow;
+import hullalmanac.ui.start.StartWindow;
 import hullalmanac.ui.task.SwingTaskRunner;
 import hullalmanac.ui.theme.Theme;
 import java.awt.GraphicsEnvironment;
@@ -21,9 +27,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.IntConsumer;
+import java.util.function.IntSupplier;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 
@@ -36,37 +45,172 @@ final class WindowStart {
   private final AppFolders folders;
   private final AppLog log;
   private final PrintWriter out;
+  private final Places places;
+  private final IntConsumer exit;
 
+  /** Whether a record that is opened becomes the one that is opened when none is named. */
+  private boolean remembers = true;
+
+  /**
+   * @param exit ends the program with an exit code
+   */
   WindowStart(
-      RecordService.Surroundings surroundings, AppFolders folders, AppLog log, PrintWriter out) {
+      RecordService.Surroundings surroundings,
+      AppFolders folders,
+      AppLog log,
+      PrintWriter out,
+      IntConsumer exit) {
     this.surroundings = surroundings;
     this.folders = folders;
     this.log = log;
     this.out = out;
+    this.exit = exit;
+    this.places = folders.places();
+  }
+
+  /** The record that is opened when none is named. */
+  Path usual() {
+    return places.record().orElse(folders.record());
   }
 
   int open(CliContext.WindowRequest request) {
-    Optional<Path> scratch = request.sample() ? Optional.of(scratchSample()) : Optional.empty();
-    Path record = scratch.orElse(request.record());
     if (GraphicsEnvironment.isHeadless()) {
-      int code = print(record);
+      Optional<Path> scratch = request.sample() ? Optional.of(scratchSample()) : Optional.empty();
+      int code = print(scratch.orElse(request.record()));
       scratch.ifPresent(WindowStart::sweep);
       return code;
     }
+    remembers = request.record().equals(usual());
     log.start();
     log.catchAll(CrashDialog::show);
-    if (!RecordService.isIn(record)) {
-      RecordService.create(record, surroundings);
-    }
-    Optional<RecordService> open = openOrCall(record);
-    if (open.isEmpty()) {
-      return 0;
-    }
-    FileWindowMemory memory = new FileWindowMemory(folders.state().resolve("window.properties"));
-    Optional<WindowLook> look = memory.recall();
-    Opened opened = new Opened(open.get(), new SwingTaskRunner(), memory, scratch);
-    SwingUtilities.invokeLater(() -> show(opened, look));
+    Optional<WindowLook> look = memory().recall();
+    // The look takes its time as well; the event thread sees to it while this one opens the record.
+    SwingUtilities.invokeLater(() -> Theme.start(look.map(WindowLook::look).orElse(Look.USUAL)));
+    SystemTint.ask(dark -> SwingUtilities.invokeLater(() -> Theme.systemIs(dark)));
+    return request.sample() ? sample(request.record()) : begin(request.record(), Optional.empty());
+  }
+
+  private FileWindowMemory memory() {
+    return new FileWindowMemory(folders.state().resolve("window.properties"));
+  }
+
+  /** Opens a scratch copy of the sample; leaving it opens the record. */
+  private int sample(Path record) {
+    Path scratch = scratchSample();
+    show(new Opened(record, Optional.of(scratch), RecordService.open(scratch, surroundings)));
     return STAYS_OPEN;
+  }
+
+  /**
+   * Opens a record, or shows the ways to begin.
+   *
+   * @param said what came of a wish for which another window was closed
+   */
+  private int begin(Path record, Optional<String> said) {
+    if (!RecordService.isIn(record)) {
+      ways(record, said);
+      return STAYS_OPEN;
+    }
+    try {
+      Optional<RecordService> open = openOrCall(record);
+      if (open.isEmpty()) {
+        return 0;
+      }
+      if (remembers) {
+        places.record(record);
+      }
+      Opened opened = new Opened(record, Optional.empty(), open.get());
+      opened.said = said;
+      show(opened);
+    } catch (RecordException e) {
+      ways(record, Optional.of(e.getMessage()));
+    }
+    return STAYS_OPEN;
+  }
+
+  private void ways(Path record, Optional<String> said) {
+    StartPresenter presenter =
+        new StartPresenter(
+            new Ways(record),
+            new StartPresenter.Found(
+                record.toAbsolutePath().toString(),
+                RecordService.isIn(record),
+                places.knows(record),
+                RecordService.copies(record).stream().findFirst().map(Path::toString)),
+            said);
+    SwingUtilities.invokeLater(
+        () -> {
+          StartWindow window = new StartWindow(presenter, () -> exit.accept(0));
+          presenter.onGone(window::close);
+          window.open();
+        });
+  }
+
+  /** What the ways to begin lead to. File work goes on a thread of its own. */
+  private final class Ways implements StartPresenter.Beginning {
+    private final Path record;
+
+    Ways(Path record) {
+      this.record = record;
+    }
+
+    private void aside(IntSupplier work) {
+      Aside.run(
+          "beginning",
+          () -> {
+            int code = work.getAsInt();
+            if (code != STAYS_OPEN) {
+              exit.accept(code);
+            }
+          });
+    }
+
+    @Override
+    public void lookAround() {
+      aside(() -> sample(record));
+    }
+
+    @Override
+    public void startEmpty() {
+      aside(
+          () -> {
+            try {
+              RecordService.create(record, surroundings);
+            } catch (RecordException e) {
+              ways(record, Optional.of(e.getMessage()));
+              return STAYS_OPEN;
+            }
+            return begin(record, Optional.empty());
+          });
+    }
+
+    @Override
+    public void lookAgain() {
+      aside(() -> begin(record, Optional.empty()));
+    }
+
+    @Override
+    public void open(String folder) {
+      remembers = true;
+      aside(() -> begin(Path.of(folder), Optional.empty()));
+    }
+
+    @Override
+    public void putBack(String copy) {
+      aside(() -> putInPlace(record, Path.of(copy)));
+    }
+  }
+
+  private int putInPlace(Path record, Path copy) {
+    Optional<String> said;
+    try {
+      said =
+          RecordService.restore(record, copy, surroundings)
+              .map(kept -> "The record as it stood is kept in " + kept + ".");
+    } catch (RecordException e) {
+      said = Optional.of(e.getMessage());
+    }
+    return begin(record, said);
   }
 
   /** Opens the record, or calls the window that has it open already. */
@@ -88,36 +232,127 @@ final class WindowStart {
   }
 
   /** What is open while the window is; closed off the event thread. */
-  private record Opened(
-      RecordService record,
-      SwingTaskRunner tasks,
-      FileWindowMemory memory,
-      Optional<Path> scratch) {
+  private final class Opened implements House {
+    private final Path own;
+    private final Optional<Path> scratch;
+    private final RecordService record;
+    private final SwingTaskRunner tasks = new SwingTaskRunner();
+    private Optional<String> said = Optional.empty();
+
+    /** Kept here as well: its file is not to be asked on the event thread. */
+    private volatile Optional<String> second = places.second().map(Path::toString);
+
+    private IntSupplier next = () -> 0;
+    private MainWindow window;
+
+    /**
+     * @param own one's own record
+     * @param scratch the copy of the sample that is open instead
+     */
+    Opened(Path own, Optional<Path> scratch, RecordService record) {
+      this.own = own;
+      this.scratch = scratch;
+      this.record = record;
+    }
+
     void close(WindowLook look) {
       tasks.close(
           () -> {
-            memory.keep(look);
+            memory().keep(look);
             record.close();
             scratch.ifPresent(WindowStart::sweep);
-            System.exit(0);
+            int code = next.getAsInt();
+            if (code != STAYS_OPEN) {
+              exit.accept(code);
+            }
+          });
+    }
+
+    /** Closes the window, and does something before another is opened. */
+    private void after(IntSupplier work) {
+      next = work;
+      window.close();
+    }
+
+    @Override
+    public boolean isSample() {
+      return scratch.isPresent();
+    }
+
+    @Override
+    public void leaveSample() {
+      after(() -> begin(own, Optional.empty()));
+    }
+
+    @Override
+    public void moveTo(String folder) {
+      remembers = true;
+      after(
+          () -> {
+            try {
+              RecordService.move(record.folder(), Path.of(folder));
+            } catch (RecordException | InvalidPathException e) {
+              return begin(own, Optional.of(e.getMessage()));
+            }
+            return begin(
+                Path.of(folder),
+                Optional.of(
+                    "The record is here now. The old folder, "
+                        + own
+                        + ", was left as it is; take it away when you are sure."));
+          });
+    }
+
+    @Override
+    public void open(String folder) {
+      remembers = true;
+      after(() -> begin(Path.of(folder), Optional.empty()));
+    }
+
+    @Override
+    public void putInPlace(String file) {
+      after(() -> WindowStart.this.putInPlace(own, Path.of(file)));
+    }
+
+    @Override
+    public Optional<String> secondPlace() {
+      return second;
+    }
+
+    @Override
+    public void secondPlace(Optional<String> folder) {
+      second = folder;
+      tasks.run(
+          TaskRunner.Lane.DATABASE,
+          () -> {
+            places.second(folder);
+            return folder;
+          },
+          done -> {},
+          failed -> {
+            throw failed;
           });
     }
   }
 
-  private void show(Opened opened, Optional<WindowLook> look) {
-    Theme.start(look.map(WindowLook::dark).orElse(false), look.map(WindowLook::zoom).orElse(1f));
-    Theme.wetHands(look.map(WindowLook::wetHands).orElse(false));
+  private void show(Opened opened) {
+    Optional<WindowLook> look = memory().recall();
+    SwingUtilities.invokeLater(() -> showNow(opened, look));
+  }
+
+  private void showNow(Opened opened, Optional<WindowLook> look) {
     ShellPresenter presenter =
         new ShellPresenter(
-            FleetService.of(opened.record()), new EditService(opened.record()), opened.tasks());
+            FleetService.of(opened.record), new EditService(opened.record), opened.tasks);
+    presenter.livesIn(opened);
+    opened.said.ifPresent(presenter::tell);
     MainWindow window = new MainWindow(presenter, look, opened::close);
-    opened
-        .tasks()
-        .run(
-            TaskRunner.Lane.DATABASE,
-            () -> door(opened.record(), window),
-            done -> {},
-            WindowStart::noDoor);
+    opened.window = window;
+    opened.tasks.run(
+        TaskRunner.Lane.DATABASE,
+        () -> door(opened.record, window),
+        done -> {},
+        WindowStart::noDoor);
     window.open();
   }
 

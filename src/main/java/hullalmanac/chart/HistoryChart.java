@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
@@ -54,6 +55,8 @@ public final class HistoryChart {
   private static final BasicStroke DASHED =
       new BasicStroke(
           1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0);
+  private static final BasicStroke ASHORE =
+      new BasicStroke(4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
   private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
   private static final DateTimeFormatter LONG =
       DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
@@ -106,7 +109,7 @@ public final class HistoryChart {
     axis.setTickLabelFont(colours.font());
     axis.setTickLabelPaint(colours.quiet());
     axis.setAxisLineVisible(false);
-    axis.setTickMarkPaint(colours.line());
+    axis.setTickMarkPaint(colours.quiet());
     return axis;
   }
 
@@ -193,8 +196,9 @@ public final class HistoryChart {
     circles.setDefaultToolTipGenerator(tip(lane));
     add(plot, 1, new XYSeriesCollection(dots), circles, 1);
     if (!lane.model().isEmpty()) {
-      band(plot, 2, lane, hue, true);
-      band(plot, 3, lane, hue, false);
+      edges(plot, lane, hue);
+      band(plot, 3, lane, hue, true);
+      band(plot, 4, lane, hue, false);
     }
   }
 
@@ -225,8 +229,27 @@ public final class HistoryChart {
     renderer.setSeriesFillPaint(0, hue);
     renderer.setSeriesPaint(0, hue);
     renderer.setSeriesStroke(0, FIRM);
-    renderer.setAlpha(half ? 0.24f : 0.13f);
+    renderer.setAlpha(half ? 0.14f : 0.12f);
     add(plot, index, data, renderer, 1);
+  }
+
+  /** The ends of the bands: their tints alone are too faint to be told from the ground. */
+  private void edges(XYPlot plot, Lane lane, Color hue) {
+    XYSeriesCollection data = new XYSeriesCollection();
+    XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, false);
+    List<ToDoubleFunction<GlossPoint>> ends =
+        List.of(GlossPoint::low50, GlossPoint::high50, GlossPoint::low80, GlossPoint::high80);
+    for (int i = 0; i < ends.size(); i++) {
+      XYSeries end = new XYSeries(i);
+      for (GlossPoint p : lane.model()) {
+        end.add(millis(p.day()), ends.get(i).applyAsDouble(p));
+      }
+      data.addSeries(end);
+      lines.setSeriesPaint(i, hue);
+      lines.setSeriesStroke(i, i < 2 ? Edges.NEAR : Edges.FAR);
+    }
+    lines.setDrawSeriesLineAsPath(true);
+    add(plot, 2, data, lines, 1);
   }
 
   private void water(XYPlot plot, Lane lane, Color hue) {
@@ -304,6 +327,9 @@ public final class HistoryChart {
         ashore.setLabelBackgroundColor(new Color(0, true));
       }
       plot.addDomainMarker(ashore, Layer.BACKGROUND);
+      plot.addAnnotation(
+          new XYLineAnnotation(
+              millis(span.from()), 0, millis(span.until()), 0, ASHORE, colours.quiet()));
     }
     lane.likely()
         .filter(span -> !span.until().isBefore(timeline.today()))
@@ -352,6 +378,8 @@ public final class HistoryChart {
     IntervalMarker marker =
         new IntervalMarker(
             millis(span.from()), millis(span.until()), new Hatch(colours.accent()).paint());
+    marker.setOutlinePaint(colours.accent());
+    marker.setOutlineStroke(Edges.FAR);
     marker.setAlpha(1f);
     return marker;
   }

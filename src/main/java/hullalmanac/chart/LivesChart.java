@@ -11,6 +11,7 @@ import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationStepRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.renderer.xy.XYStepRenderer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
@@ -73,7 +74,7 @@ public final class LivesChart {
     axis.setTickLabelFont(colours.font());
     axis.setTickLabelPaint(colours.quiet());
     axis.setAxisLineVisible(false);
-    axis.setTickMarkPaint(colours.line());
+    axis.setTickMarkPaint(colours.quiet());
     return axis;
   }
 
@@ -114,6 +115,26 @@ public final class LivesChart {
     renderer.setAlpha(0.14f);
     plot.setDataset(1, data);
     plot.setRenderer(1, renderer);
+    edges(plot, series, colours);
+  }
+
+  private static void edges(XYPlot plot, YIntervalSeries band, ChartColours colours) {
+    XYSeries low = new XYSeries("lower end");
+    XYSeries high = new XYSeries("upper end");
+    for (int i = 0; i < band.getItemCount(); i++) {
+      low.add(band.getX(i).doubleValue(), band.getYLowValue(i));
+      high.add(band.getX(i).doubleValue(), band.getYHighValue(i));
+    }
+    XYSeriesCollection data = new XYSeriesCollection();
+    data.addSeries(low);
+    data.addSeries(high);
+    XYStepRenderer renderer = new XYStepRenderer();
+    for (int i = 0; i < data.getSeriesCount(); i++) {
+      renderer.setSeriesPaint(i, colours.hue(0));
+      renderer.setSeriesStroke(i, Edges.FAR);
+    }
+    plot.setDataset(2, data);
+    plot.setRenderer(2, renderer);
   }
 
   private static void label(XYPlot plot, double months, double end, ChartColours colours) {

@@ -96,16 +96,14 @@ public final class StepsDrawing {
     FontMetrics m = g.getFontMetrics();
     double room = 1.6 * m.stringWidth("Sep 2026");
     g.setStroke(new BasicStroke(1));
-    g.setColor(colours.line());
+    g.setColor(colours.quiet());
     g.draw(new Line2D.Double(axis.left, bottom, axis.at(steps.until()), bottom));
     double next = Double.NEGATIVE_INFINITY;
     LocalDate first = steps.laid().plusMonths(1).withDayOfMonth(1);
     for (LocalDate day = first; day.isBefore(steps.until()); day = day.plusMonths(1)) {
       double x = axis.at(day);
       if (x >= next) {
-        g.setColor(colours.line());
         g.draw(new Line2D.Double(x, bottom, x, bottom + 4));
-        g.setColor(colours.quiet());
         String text = MONTH.format(day);
         g.drawString(
             text, (float) (x - m.stringWidth(text) / 2.0), (float) (bottom + 4 + m.getAscent()));

@@ -10,6 +10,7 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What one writes at: changes the record, and goes from sheet to sheet. */
 public interface Desk {
@@ -37,6 +38,9 @@ public interface Desk {
   default void edit(String what, Function<Almanac, Edit> edit, Runnable done) {
     change(what, almanac -> Change.checked(almanac, edit.apply(almanac)), done);
   }
+
+  /** Reckons something that may take long and touches no file. */
+  <T> void reckon(Supplier<T> work, Consumer<T> answer);
 
   /** Asks the change log, which touches the file. */
   <T> void ask(Function<EditService, T> question, Consumer<T> answer);

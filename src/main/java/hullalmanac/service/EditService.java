@@ -114,6 +114,11 @@ public final class EditService {
     return new PhotoService(record);
   }
 
+  /** Where the record lies and what lies there with it. */
+  public HouseService house() {
+    return new HouseService(record);
+  }
+
   /** The zone of the clock on the wall. */
   public ZoneId zone() {
     return record.zone();

@@ -36,7 +36,17 @@ public record Fleet(
 
   /** Forecasts a record as of a day. Pure and possibly long: for the computing lane. */
   public static Fleet of(Almanac almanac, LocalDate asOf) {
-    return of(new Forecaster(almanac, asOf), almanac, asOf);
+    return dueOf(almanac, asOf).withLives();
+  }
+
+  /** The same without what is said of the products, which takes about as long again. */
+  public static Fleet dueOf(Almanac almanac, LocalDate asOf) {
+    return dueOf(new Forecaster(almanac, asOf), almanac, asOf);
+  }
+
+  /** This fleet with what is said of the products. Pure and possibly long. */
+  public Fleet withLives() {
+    return new Fleet(almanac, asOf, coats, due, forecaster.lives(), forecaster);
   }
 
   /**
@@ -44,7 +54,7 @@ public record Fleet(
    * and possibly long.
    */
   public Fleet next(Almanac changed, LocalDate day) {
-    return of(forecaster.next(changed, day), changed, day);
+    return dueOf(forecaster.next(changed, day), changed, day).withLives();
   }
 
   /**
@@ -64,9 +74,8 @@ public record Fleet(
         .or(() -> hers.stream().findFirst());
   }
 
-  private static Fleet of(Forecaster forecaster, Almanac almanac, LocalDate asOf) {
+  private static Fleet dueOf(Forecaster forecaster, Almanac almanac, LocalDate asOf) {
     List<CoatForecast> coats = forecaster.inService();
-    return new Fleet(
-        almanac, asOf, coats, forecaster.byBoat(coats), forecaster.lives(), forecaster);
+    return new Fleet(almanac, asOf, coats, forecaster.byBoat(coats), List.of(), forecaster);
   }
 }

@@ -10,6 +10,7 @@ import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.store.Copies;
 import hullalmanac.store.Database;
+import hullalmanac.store.Moving;
 import hullalmanac.store.RecordLock;
 import hullalmanac.store.Standing;
 import java.nio.file.Path;
@@ -226,6 +227,14 @@ public final class RecordService implements AutoCloseable {
   /** The copies of a record, newest first. */
   public static List<Path> copies(Path folder) {
     return new Copies(folder).all();
+  }
+
+  /**
+   * Copies a record that nobody has open to a new or empty folder, whole or not at all; the old one
+   * is left as it is.
+   */
+  public static void move(Path from, Path to) {
+    Moving.copy(from, to);
   }
 
   /**

@@ -137,6 +137,12 @@ final class Acts {
     return List.copyOf(rows.values());
   }
 
+  /** All acts, newest first, by the first columns that change logs ever had. */
+  List<Act> all() throws SQLException {
+    return tx.list(
+        "SELECT id, at, device, what, undoes FROM act ORDER BY at DESC, id", Map.of(), Acts::act);
+  }
+
   /** Acts that took out rows which are not back, newest first. */
   List<Act> bin(int step) throws SQLException {
     String gone =

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Rules that hold between the rows about money, and between them and the rest. */
@@ -67,8 +69,10 @@ final class BooksRules {
   private void currency() {
     Currency now = additions.business().currency();
     if (!now.equals(existing.business().currency())) {
+      Set<String> again =
+          additions.rows().stream().map(BooksRules::which).collect(Collectors.toSet());
       existing.rows().stream()
-          .filter(r -> money(r).findAny().isPresent())
+          .filter(r -> money(r).findAny().isPresent() && !again.contains(which(r)))
           .findFirst()
           .ifPresent(
               r ->
@@ -99,6 +103,10 @@ final class BooksRules {
                           + now.getCurrencyCode(),
                       "Write all amounts in one currency"));
     }
+  }
+
+  private static String which(Row row) {
+    return Kind.of(row).code() + " " + row.id().value();
   }
 
   /** All amounts in a row. */

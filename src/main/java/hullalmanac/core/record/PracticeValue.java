@@ -84,19 +84,21 @@ public enum PracticeValue implements Coded {
 
   /** What a value is about. */
   public enum Topic implements Coded {
-    RENEWAL("renewal", "When to renew"),
-    LIVES("lives", "How long coats last before any was seen"),
-    WEAR("wear", "How much faster things wear, of light topsides in the open"),
-    COVERS("covers", "How much sun a cover lets through"),
-    WASHES("washes", "What washing takes off a coat"),
-    LOOKS("looks", "How far a look can be trusted");
+    RENEWAL("renewal", "When to renew", "Chance of bare one accepts"),
+    LIVES("lives", "Lives of coats", "Months, before any was seen"),
+    WEAR("wear", "Faster wear", "Factors on light topsides"),
+    COVERS("covers", "Covers", "Share of the sun let through"),
+    WASHES("washes", "Washing", "Days of wear taken off"),
+    LOOKS("looks", "Trust in looks", "How often one misleads");
 
     private final String code;
     private final String words;
+    private final String about;
 
-    Topic(String code, String words) {
+    Topic(String code, String words, String about) {
       this.code = code;
       this.words = words;
+      this.about = about;
     }
 
     @Override
@@ -107,6 +109,11 @@ public enum PracticeValue implements Coded {
     @Override
     public String words() {
       return words;
+    }
+
+    /** What its values say. */
+    public String about() {
+      return about;
     }
 
     /** The values about it. */

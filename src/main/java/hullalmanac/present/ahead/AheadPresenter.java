@@ -23,9 +23,11 @@ import hullalmanac.present.ahead.AheadState.Line;
 import hullalmanac.present.ahead.AheadState.Row;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
+import hullalmanac.present.words.NumberWords;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -41,8 +43,11 @@ import java.util.stream.Stream;
 
 /** What needs doing now, read from the top. */
 public final class AheadPresenter {
-  private static final int DUE_WITHIN_DAYS = 70;
   private static final int LOOKED_WITHIN_DAYS = 120;
+
+  /** As many rows as one reads at a time; more of them would only keep the window busy. */
+  private static final int ROWS_AT_A_TIME = 80;
+
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEEE, d MMM", Locale.ENGLISH);
 
@@ -52,6 +57,8 @@ public final class AheadPresenter {
   private AheadState state = AheadState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
   private String harbour = AheadState.ALL;
+  private int wanted = ROWS_AT_A_TIME;
+  private boolean asTable;
 
   /**
    * @param openBoat shows a boat's page
@@ -77,6 +84,13 @@ public final class AheadPresenter {
   /** Shows the boats of one harbour, or of all. */
   public void chooseHarbour(String harbour) {
     this.harbour = harbour;
+    wanted = ROWS_AT_A_TIME;
+    publish();
+  }
+
+  /** Shows more rows, where there are more. */
+  public void showMore() {
+    wanted += ROWS_AT_A_TIME;
     publish();
   }
 
@@ -87,6 +101,12 @@ public final class AheadPresenter {
         .filter(h -> h.id().equals(wanted))
         .findFirst()
         .ifPresent(h -> chooseHarbour(h.name()));
+  }
+
+  /** Shows the rows as a table, or as they are. */
+  public void asTable(boolean now) {
+    asTable = now;
+    publish();
   }
 
   /** Opens a boat's page. */
@@ -118,28 +138,44 @@ public final class AheadPresenter {
             .toList();
     return new AheadState(
         DateWords.full(fleet.asOf()),
-        summary(due, later),
+        summary(due, later, weeks(fleet)),
         fleet.asOf(),
         harbours,
         harbour,
-        due,
-        later,
-        beside(fleet, lookups));
+        due.subList(0, Math.min(wanted, due.size())),
+        later.subList(0, Math.max(0, Math.min(wanted - due.size(), later.size()))),
+        beside(fleet, lookups),
+        table(due, later, fleet.asOf()),
+        part(due.size() + later.size()));
   }
 
-  private static String summary(List<Row> due, List<Row> later) {
+  private String part(int all) {
+    return all <= wanted ? "" : String.format(Locale.ENGLISH, "%d of %,d are shown.", wanted, all);
+  }
+
+  private Optional<AheadTable> table(List<Row> due, List<Row> later, LocalDate today) {
+    List<Row> all = Stream.concat(due.stream(), later.stream()).toList();
+    return asTable && !all.isEmpty() ? Optional.of(AheadTable.of(all, today)) : Optional.empty();
+  }
+
+  private static int weeks(Fleet fleet) {
+    return fleet.almanac().business().habits().leadWeeks();
+  }
+
+  private static String summary(List<Row> due, List<Row> later, int weeks) {
+    String within = weeks == 1 ? "a week" : NumberWords.small(weeks) + " weeks";
     if (due.isEmpty()) {
       return later.isEmpty()
           ? "No coat is in service yet. Bring your lists in, and what is due stands here."
-          : "Nothing is due in the next ten weeks. All is well.";
+          : "Nothing is due within " + within + ". All is well.";
     }
     String boats = due.size() == 1 ? "One boat is" : due.size() + " boats are";
-    return boats + " due within ten weeks. Start with " + due.get(0).name() + ".";
+    return boats + " due within " + within + ". Start with " + due.get(0).name() + ".";
   }
 
   /** One row a boat, for what falls due first; makers' duties have rows of their own. */
   private void rows(Fleet fleet, Lookups lookups, List<Row> due, List<Row> later) {
-    LocalDate soon = fleet.asOf().plusDays(DUE_WITHIN_DAYS);
+    LocalDate soon = fleet.asOf().plusWeeks(weeks(fleet));
     Map<LocalDate, List<Row>> duties = duties(fleet, lookups, soon);
     Set<Id<Boat>> seen = new HashSet<>();
     Map<Id<Boat>, Long> groups =
@@ -182,19 +218,22 @@ public final class AheadPresenter {
         ForecastWords.surfaces(surfaces) + ", " + words.due(leading),
         words.chance(leading) + others,
         leading.twentieths(),
+        new Chances(leading.twentieths(), today).words(),
         pressing);
   }
 
   private Map<LocalDate, List<Row>> duties(Fleet fleet, Lookups lookups, LocalDate soon) {
     Map<String, Row> rows = new LinkedHashMap<>();
     Map<String, LocalDate> days = new LinkedHashMap<>();
+    Set<Id<Coat>> inService =
+        fleet.coats().stream().map(f -> f.coat().id()).collect(Collectors.toSet());
     for (Duty duty :
         fleet.almanac().duties().stream().sorted(Comparator.comparing(Duty::dueOn)).toList()) {
       Coat coat = lookups.coat(duty.coat());
       Boat boat = lookups.boat(lookups.surface(coat.surface()).boat());
       boolean open =
           duty.doneOn().isEmpty() && coat.ending().isEmpty() && boat.status() == BoatStatus.ACTIVE;
-      boolean serving = fleet.coats().stream().anyMatch(f -> f.coat().id().equals(coat.id()));
+      boolean serving = inService.contains(coat.id());
       if (open && serving && !duty.dueOn().isAfter(soon) && here(lookups, boat.id())) {
         String key = boat.key() + duty.kind();
         days.putIfAbsent(key, duty.dueOn());
@@ -212,6 +251,7 @@ public final class AheadPresenter {
                     ? "a fixed date; no forecast moves it"
                     : duty.note() + " · a fixed date",
                 List.of(),
+                "",
                 true));
       }
     }
@@ -225,7 +265,15 @@ public final class AheadPresenter {
 
   private List<Aside> beside(Fleet fleet, Lookups lookups) {
     List<Aside> beside = new ArrayList<>();
-    beside.add(new Aside("This week", visits(fleet, lookups)));
+    LocalDate next = nextWeek(fleet);
+    List<Line> now = visits(fleet, lookups, fleet.asOf(), next);
+    beside.add(
+        new Aside(
+            "This week", now.isEmpty() ? List.of(new Line("", "No visit is planned.")) : now));
+    List<Line> then = visits(fleet, lookups, next, next.plusWeeks(1));
+    if (!then.isEmpty()) {
+      beside.add(new Aside("Next week", then));
+    }
     List<Line> curing = curing(fleet, lookups);
     if (!curing.isEmpty()) {
       beside.add(new Aside("Curing", curing));
@@ -238,20 +286,24 @@ public final class AheadPresenter {
     return beside;
   }
 
-  private static List<Line> visits(Fleet fleet, Lookups lookups) {
-    LocalDate today = fleet.asOf();
-    List<Line> lines =
-        fleet.almanac().visits().stream()
-            .filter(v -> v.status() == VisitStatus.PLANNED)
-            .filter(v -> !v.day().isBefore(today) && v.day().isBefore(today.plusDays(7)))
-            .sorted(Comparator.comparing(Visit::day).thenComparing(Visit::key))
-            .map(
-                v ->
-                    new Line(
-                        day(today, v.day()),
-                        lookups.boat(v.boat()).name() + ", " + work(v, lookups)))
-            .toList();
-    return lines.isEmpty() ? List.of(new Line("", "No visit is planned.")) : lines;
+  /** The first day of the next week, as the business counts its weeks. */
+  private static LocalDate nextWeek(Fleet fleet) {
+    return fleet
+        .asOf()
+        .with(TemporalAdjusters.next(fleet.almanac().business().habits().firstDay()));
+  }
+
+  private static List<Line> visits(Fleet fleet, Lookups lookups, LocalDate from, LocalDate until) {
+    return fleet.almanac().visits().stream()
+        .filter(v -> v.status() == VisitStatus.PLANNED)
+        .filter(v -> !v.day().isBefore(from) && v.day().isBefore(until))
+        .sorted(Comparator.comparing(Visit::day).thenComparing(Visit::key))
+        .map(
+            v ->
+                new Line(
+                    day(fleet.asOf(), v.day()),
+                    lookups.boat(v.boat()).name() + ", " + work(v, lookups)))
+        .toList();
   }
 
   private static String work(Visit visit, Lookups lookups) {

@@ -14,9 +14,11 @@ import java.util.Optional;
  * @param today for the strips of dots
  * @param harbours to filter by, the first meaning all
  * @param harbour the one chosen
- * @param due what is due within ten weeks, in order of the early end
+ * @param due what is due within the weeks that one looks ahead, in order of the early end
  * @param later the rest
  * @param beside lists at the side, each with its heading
+ * @param table all rows as a table, while one wants them so
+ * @param part how many of how many rows are shown; empty when all are
  */
 public record AheadState(
     String heading,
@@ -26,7 +28,9 @@ public record AheadState(
     String harbour,
     List<Row> due,
     List<Row> later,
-    List<Aside> beside) {
+    List<Aside> beside,
+    Optional<AheadTable> table,
+    String part) {
   public AheadState {
     harbours = List.copyOf(harbours);
     due = List.copyOf(due);
@@ -47,7 +51,9 @@ public record AheadState(
         ALL,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty(),
+        "");
   }
 
   /**
@@ -56,6 +62,7 @@ public record AheadState(
    * @param what what is due, in words
    * @param detail the chance, in words
    * @param dots days of twenty chances, absent where beyond the horizon; empty for a fixed date
+   * @param chances the same in words; blank for a fixed date
    * @param pressing whether it is due before anything else
    */
   public record Row(
@@ -65,6 +72,7 @@ public record AheadState(
       String what,
       String detail,
       List<Optional<LocalDate>> dots,
+      String chances,
       boolean pressing) {
     public Row {
       dots = List.copyOf(dots);

@@ -218,6 +218,7 @@ public final class BoatsPresenter {
     Boat boat = l.boat(id);
     Optional<CoatForecast> leading = f.leading(id);
     ForecastWords words = new ForecastWords(f.asOf());
+    BoatTimeline timeline = BoatTimeline.of(f.almanac(), boat, f.coats(), f.asOf());
     return new BoatPage(
         boat.name(),
         facts(boat, l),
@@ -227,11 +228,14 @@ public final class BoatsPresenter {
         leading
             .map(words::sentence)
             .orElse("What is laid on this boat next will be followed from here."),
-        BoatTimeline.of(f.almanac(), boat, f.coats(), f.asOf()),
+        timeline,
         leading.map(x -> reasons(x)).orElse(List.of()),
         leading.flatMap(x -> steps(x, f.asOf())),
         leading.map(BoatsPresenter::unused).orElse(List.of()),
-        new BoatTables(f, l, boat).all());
+        Stream.concat(
+                new BoatTables(f, l, boat).all().stream(),
+                new TimelineTables(timeline).all().stream())
+            .toList());
   }
 
   private String facts(Boat boat, Lookups l) {

@@ -150,7 +150,9 @@ public final class CatchUpSheet extends FleetSheet {
       fields.add(
           new SheetState.Field(
               PLACE + i,
-              i < PLACES.size() ? PLACES.get(i) + " boat of the day" : (i + 1) + "th boat",
+              i < PLACES.size()
+                  ? PLACES.get(i) + " boat of the day"
+                  : "Boat " + (i + 1) + " of the day",
               new Input.Choice(round.labels().stream().sorted().toList()),
               round.labels().get(i),
               Said.NOTHING));

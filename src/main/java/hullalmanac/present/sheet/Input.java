@@ -27,4 +27,7 @@ public sealed interface Input {
       words = List.copyOf(words);
     }
   }
+
+  /** A text that is only read. */
+  record Fixed() implements Input {}
 }

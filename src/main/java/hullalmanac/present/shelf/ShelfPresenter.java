@@ -5,6 +5,7 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.present.Desk;
+import hullalmanac.present.edit.AuditSheet;
 import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.shelf.ShelfState.Item;
 import hullalmanac.present.words.MonthWords;
@@ -34,6 +35,11 @@ public final class ShelfPresenter {
   /** Changes what is known of the product chosen. */
   public void change() {
     state.chosen().ifPresent(product -> desk.open(new ProductSheet(desk, product)));
+  }
+
+  /** Holds what was said against what was seen. */
+  public void audit() {
+    desk.open(new AuditSheet(desk));
   }
 
   /** Puts a new product on the shelf, to be described. */

@@ -3,6 +3,7 @@ package hullalmanac.present.shelf;
 import hullalmanac.core.life.Survival;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
+import hullalmanac.present.table.TableState;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,7 @@ public record ShelfState(
    * @param sentence what the record says of its lives
    * @param more the rest of it
    * @param picture what was seen of its coats; absent for a product that is not forecast
+   * @param tables the same in numbers
    * @param labelMonths what its label claims
    * @param places how long half of its coats last, by harbour
    * @param facts how it is used
@@ -63,11 +65,13 @@ public record ShelfState(
       String sentence,
       String more,
       Optional<Survival> picture,
+      List<TableState> tables,
       Optional<Double> labelMonths,
       List<List<String>> places,
       List<List<String>> facts,
       List<String> cautions) {
     public Page {
+      tables = List.copyOf(tables);
       places = List.copyOf(places);
       facts = List.copyOf(facts);
       cautions = List.copyOf(cautions);

@@ -33,6 +33,7 @@ record ShelfWords(Fleet fleet) {
         lives.map(this::sentence).orElse("Its coats are not forecast from weather."),
         lives.map(l -> more(l.seen())).orElse(""),
         lives.map(ProductLives::survival),
+        lives.map(l -> new LivesTables(l.survival()).all()).orElse(List.of()),
         product.labelMonths(),
         lives.map(ShelfWords::places).orElse(List.of()),
         facts(product),

@@ -6,7 +6,8 @@ public enum Place {
   BOATS("Boats", 2),
   PEOPLE("People", 3),
   SHELF("Shelf", 5),
-  TAKINGS("Takings", 6);
+  TAKINGS("Takings", 6),
+  SETTINGS("Settings", 8);
 
   private final String words;
   private final int number;

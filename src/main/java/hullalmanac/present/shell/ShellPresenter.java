@@ -14,11 +14,15 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
+import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
+import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.takings.TakingsPresenter;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
@@ -31,6 +35,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Reads the record, hands it to the places, has it changed, and goes from place to place and back.
@@ -44,11 +49,15 @@ public final class ShellPresenter implements Desk {
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
   private final TakingsPresenter takings = new TakingsPresenter(this);
+  private final TableMemory tables = new TableMemory();
+  private final SettingsPresenter settings;
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
   private final OwnerPresenter owner;
   private final List<Runnable> afterwards = new ArrayList<>();
+  private final Notices notices = new Notices();
+  private House house = House.still();
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -68,6 +77,14 @@ public final class ShellPresenter implements Desk {
     this.boats = new BoatsPresenter(this);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
+    this.settings = new SettingsPresenter(this, () -> house);
+  }
+
+  /** Tells who moves the record as a whole. */
+  public void livesIn(House where) {
+    house = where;
+    notices.of(house);
+    publish();
   }
 
   public AheadPresenter ahead() {
@@ -86,6 +103,10 @@ public final class ShellPresenter implements Desk {
     return takings;
   }
 
+  public SettingsPresenter settings() {
+    return settings;
+  }
+
   public BoatsPresenter boats() {
     return boats;
   }
@@ -98,6 +119,11 @@ public final class ShellPresenter implements Desk {
     return owner;
   }
 
+  /** How one wants the columns of tables. */
+  public TableMemory tables() {
+    return tables;
+  }
+
   /** Tells who shows the state; called at once and after each change. */
   public void onChange(Consumer<ShellState> view) {
     this.view = view;
@@ -106,7 +132,40 @@ public final class ShellPresenter implements Desk {
 
   /** Reads the record and shows it, then plans what care plans make fall due. */
   public void load() {
-    during(Optional::empty, this::planVisits);
+    during(
+        Optional::empty,
+        () -> {
+          planVisits();
+          lookAround();
+        });
+  }
+
+  /** Looks whether another almanac lies in the folder, and keeps the second place up to date. */
+  private void lookAround() {
+    Optional<String> second = house.secondPlace().filter(s -> !house.isSample());
+    tasks.run(
+        Lane.DATABASE,
+        () -> Notices.look(edits.house(), edits.zone(), second),
+        seen -> {
+          notices.seen(seen);
+          publish();
+        },
+        this::failed);
+  }
+
+  /** Says something that stands until it was taken note of. */
+  public void tell(String sentence) {
+    notices.tell(sentence);
+    publish();
+  }
+
+  /** Does what can be done about a notice. */
+  public void press(Notice notice) {
+    notices.press(
+        notice,
+        house,
+        other -> open(new OthersSheet(this, house, other, notices.zone(), this::lookAround)));
+    lookAround();
   }
 
   private void planVisits() {
@@ -209,6 +268,11 @@ public final class ShellPresenter implements Desk {
   }
 
   @Override
+  public <T> void reckon(Supplier<T> work, Consumer<T> answer) {
+    tasks.run(Lane.COMPUTING, work, answer, this::failed);
+  }
+
+  @Override
   public IdSource ids() {
     return edits.ids();
   }
@@ -258,25 +322,50 @@ public final class ShellPresenter implements Desk {
   }
 
   private void reckon(Read read, long mine) {
-    Optional<Fleet> before = fleet;
+    if (fleet.isEmpty()) {
+      reckonFirst(read, mine);
+      return;
+    }
+    Fleet before = fleet.get();
     tasks.run(
         Lane.COMPUTING,
-        () ->
-            before
-                .map(f -> f.next(read.almanac(), read.today()))
-                .orElseGet(() -> Fleet.of(read.almanac(), read.today())),
+        () -> before.next(read.almanac(), read.today()),
         after -> {
           if (mine == newest) {
-            show(read, after);
-            List<Runnable> due = List.copyOf(afterwards);
-            afterwards.clear();
-            due.forEach(Runnable::run);
+            say(read, after);
+            ahead.show(after);
+            showBesidesAhead(after);
           }
         },
         this::failed);
   }
 
-  private void show(Read read, Fleet after) {
+  /** What is due is reckoned and shown before all else: that is what one waits for. */
+  private void reckonFirst(Read read, long mine) {
+    tasks.run(
+        Lane.COMPUTING,
+        () -> Fleet.dueOf(read.almanac(), read.today()),
+        due -> {
+          if (mine == newest) {
+            say(read, due);
+            ahead.show(due);
+            publish();
+            tasks.run(
+                Lane.COMPUTING,
+                due::withLives,
+                whole -> {
+                  if (mine == newest) {
+                    fleet = Optional.of(whole);
+                    showBesidesAhead(whole);
+                  }
+                },
+                this::failed);
+          }
+        },
+        this::failed);
+  }
+
+  private void say(Read read, Fleet after) {
     boolean sample = read.almanac().business().asOf().isPresent();
     status =
         sample
@@ -285,15 +374,22 @@ public final class ShellPresenter implements Desk {
     trouble = Optional.empty();
     standing = read.standing();
     fleet = Optional.of(after);
-    ahead.show(after);
+  }
+
+  /** Shows a fleet in all other places; then comes what was to follow. */
+  private void showBesidesAhead(Fleet after) {
     boats.show(after);
     people.show(after);
     shelf.show(after);
     takings.show(after);
+    settings.show(after);
     find.show(after);
     owner.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
+    List<Runnable> due = List.copyOf(afterwards);
+    afterwards.clear();
+    due.forEach(Runnable::run);
   }
 
   private void failed(RuntimeException e) {
@@ -399,6 +495,12 @@ public final class ShellPresenter implements Desk {
     Trail.Spot now = trail.now();
     view.accept(
         new ShellState(
-            now.place(), now.sheet(), status, trouble, standing.undo(), standing.redo()));
+            now.place(),
+            now.sheet(),
+            status,
+            trouble,
+            standing.undo(),
+            standing.redo(),
+            notices.all()));
   }
 }

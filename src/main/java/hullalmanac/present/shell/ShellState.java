@@ -1,6 +1,7 @@
 package hullalmanac.present.shell;
 
 import hullalmanac.present.sheet.Sheet;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param trouble a sentence about what went wrong, while it stands
  * @param undo the act that undo would take back
  * @param redo the act that redo would do again
+ * @param notices what is to be known as long as it stands
  */
 public record ShellState(
     Place place,
@@ -19,4 +21,9 @@ public record ShellState(
     String status,
     Optional<String> trouble,
     Optional<String> undo,
-    Optional<String> redo) {}
+    Optional<String> redo,
+    List<Notice> notices) {
+  public ShellState {
+    notices = List.copyOf(notices);
+  }
+}

@@ -3,8 +3,12 @@ package hullalmanac.ui.ahead;
 import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.ahead.AheadState;
+import hullalmanac.present.ahead.AheadTable;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
+import hullalmanac.ui.widget.SideScroll;
+import hullalmanac.ui.widget.TidyTable;
 import java.awt.BorderLayout;
 import java.util.List;
 import javax.swing.DefaultComboBoxModel;
@@ -22,13 +26,18 @@ public final class AheadPanel extends JPanel {
   private static final int NARROW_UNDER = 900;
 
   private final transient AheadPresenter presenter;
+  private final transient TableMemory memory;
   private final JLabel heading = Labels.title("");
   private final JTextArea summary = Labels.wrapped("", true);
   private final JComboBox<String> harbour = new JComboBox<>();
+  private final JButton asTable = new JButton();
   private final JPanel rows =
-      new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow]", ""));
-  private final JPanel beside = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow]", ""));
+      new JPanel(
+          new MigLayout("insets 0, fillx, wrap 1, hidemode 3, novisualpadding", "[grow]", ""));
+  private final JPanel beside =
+      new JPanel(new MigLayout("insets 0, fillx, wrap 1, novisualpadding", "[grow]", ""));
   private final JButton catchUp = new JButton("Evening catch-up");
+  private final JButton more = new JButton("Show more");
   private final ScrollColumn page =
       new ScrollColumn(
           new MigLayout("insets 20 24 24 24, fillx, gap 32 0", "[grow]32[190:200:220]", "[][top]"));
@@ -36,8 +45,9 @@ public final class AheadPanel extends JPanel {
   private boolean updating;
   private boolean narrow;
 
-  public AheadPanel(AheadPresenter presenter) {
+  public AheadPanel(AheadPresenter presenter, TableMemory memory) {
     super(new BorderLayout());
+    this.memory = memory;
     this.presenter = presenter;
     harbour.setName("harbour");
     harbour.getAccessibleContext().setAccessibleName("Harbour");
@@ -47,16 +57,23 @@ public final class AheadPanel extends JPanel {
             presenter.chooseHarbour((String) harbour.getSelectedItem());
           }
         });
+    asTable.setName("as a table");
+    asTable.addActionListener(e -> presenter.asTable(shown.table().isEmpty()));
     catchUp.setName("catch up");
     catchUp.setToolTipText("Ctrl+Shift+E");
     catchUp.addActionListener(e -> presenter.catchUp());
+    more.setName("show more");
+    more.addActionListener(e -> presenter.showMore());
     rows.setOpaque(false);
     beside.setOpaque(false);
-    JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 16 4", "[grow][]", "[][]"));
+    JPanel head =
+        new JPanel(
+            new MigLayout("insets 0, fillx, gap 16 4, novisualpadding", "[grow][][]", "[][]"));
     head.setOpaque(false);
     head.add(heading, "growx");
+    head.add(asTable, "hmin 32");
     head.add(harbour, "hmin 32, wrap");
-    head.add(summary, "span 2, growx, wmin 100");
+    head.add(summary, "span 3, growx, wmin 100");
     page.add(head, "span 2, growx, wrap 16");
     arrange();
     JScrollPane scroll =
@@ -94,14 +111,10 @@ public final class AheadPanel extends JPanel {
     harbour.setModel(new DefaultComboBoxModel<>(state.harbours().toArray(String[]::new)));
     harbour.setSelectedItem(state.harbour());
     updating = false;
+    asTable.setText(state.table().isPresent() ? "As a list" : "As a table");
+    asTable.setEnabled(!state.due().isEmpty() || !state.later().isEmpty());
     rows.removeAll();
-    addRows("Due", state.due(), state);
-    if (!state.due().isEmpty()) {
-      rows.add(
-          Labels.quiet("Each ring is one chance in twenty; filled rings lie before today."),
-          "gapbottom 20");
-    }
-    addRows("Later", state.later(), state);
+    state.table().ifPresentOrElse(this::addTable, () -> addCards(state));
     beside.removeAll();
     beside.add(catchUp, "hmin 32, gapbottom 20");
     for (AheadState.Aside aside : state.beside()) {
@@ -116,6 +129,28 @@ public final class AheadPanel extends JPanel {
     }
     revalidate();
     repaint();
+  }
+
+  private void addCards(AheadState state) {
+    addRows("Due", state.due(), state);
+    if (!state.due().isEmpty()) {
+      rows.add(
+          Labels.quiet("Each ring is one chance in twenty; filled rings lie before today."),
+          "gapbottom 20");
+    }
+    addRows("Later", state.later(), state);
+    if (!state.part().isEmpty()) {
+      rows.add(Labels.quiet(state.part()), "split 2, gaptop 12");
+      rows.add(more, "hmin 32");
+    }
+  }
+
+  private void addTable(AheadTable table) {
+    TidyTable view = new TidyTable(table.table(), memory);
+    view.onOpen(row -> presenter.open(table.boats().get(row)));
+    rows.add(new SideScroll(view), "growx, wmin 0");
+    rows.add(
+        Labels.wrapped("The chance that it turns bare in that month.", true), "growx, wmin 60");
   }
 
   private void addRows(String title, List<AheadState.Row> list, AheadState state) {

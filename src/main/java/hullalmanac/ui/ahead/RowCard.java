@@ -34,7 +34,9 @@ final class RowCard extends Card {
     JTextArea what = new What(row.what());
     JTextArea detail = Labels.wrapped(row.detail(), true);
     JComponent chances =
-        row.dots().isEmpty() ? Labels.quiet("fixed date") : new DotStrip(row.dots(), today);
+        row.dots().isEmpty()
+            ? Labels.quiet("fixed date")
+            : new DotStrip(row.dots(), today, row.chances());
     JButton button = new JButton("Open boat");
     button.setName("open " + row.name());
     button.getAccessibleContext().setAccessibleName("Open boat " + row.name());

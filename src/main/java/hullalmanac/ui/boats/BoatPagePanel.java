@@ -5,6 +5,8 @@ import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.DateSteps;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.boats.BoatsPresenter;
+import hullalmanac.present.table.TableMemory;
+import hullalmanac.present.table.TableState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.CardRow;
@@ -12,6 +14,7 @@ import hullalmanac.ui.widget.ChartBox;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
 import hullalmanac.ui.widget.StepsBox;
+import hullalmanac.ui.widget.TableTabs;
 import hullalmanac.ui.widget.TidyTable;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +22,6 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 
@@ -30,8 +32,10 @@ final class BoatPagePanel {
   private final BoatsPresenter presenter;
   private final BoatPage page;
   private final boolean washing;
+  private final TableMemory memory;
 
-  BoatPagePanel(BoatsPresenter presenter, BoatPage page, boolean washing) {
+  BoatPagePanel(BoatsPresenter presenter, BoatPage page, boolean washing, TableMemory memory) {
+    this.memory = memory;
     this.presenter = presenter;
     this.page = page;
     this.washing = washing;
@@ -72,14 +76,15 @@ final class BoatPagePanel {
   }
 
   private JPanel acts() {
-    JPanel acts = new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3", "", ""));
+    JPanel acts =
+        new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3, novisualpadding", "", ""));
     acts.setOpaque(false);
     acts.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
     acts.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
     acts.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
     acts.add(button("Show the owner", "F11", presenter::showOwner), HIGH + ", wrap");
     if (washing) {
-      JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8", "", "[center]"));
+      JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8, novisualpadding", "", "[center]"));
       look.setOpaque(false);
       look.add(Labels.plain("Washed today. What did water do?"));
       look.add(button("Nobody looked", "", () -> presenter.washed(Optional.empty())), HIGH);
@@ -105,7 +110,7 @@ final class BoatPagePanel {
   }
 
   private static JTextArea key() {
-    return Labels.wrapped(ChartBox.KEY, true);
+    return Labels.wrapped(ChartBox.KEY + ". The same in numbers: the tables below.", true);
   }
 
   private StepsBox picture(DateSteps steps) {
@@ -135,49 +140,19 @@ final class BoatPagePanel {
     return cards;
   }
 
-  /** Tabs as high as the one shown, so that a short table leaves no hole under it. */
-  private static final class ShownTab extends JTabbedPane {
-    private static final long serialVersionUID = 1L;
-
-    ShownTab() {
-      addChangeListener(e -> revalidate());
-    }
-
-    @Override
-    public java.awt.Dimension getPreferredSize() {
-      java.awt.Dimension all = super.getPreferredSize();
-      if (getSelectedComponent() == null) {
-        return all;
-      }
-      int tallest = 0;
-      for (java.awt.Component tab : getComponents()) {
-        tallest = Math.max(tallest, tab.getPreferredSize().height);
-      }
-      return new java.awt.Dimension(
-          all.width, all.height - tallest + getSelectedComponent().getPreferredSize().height);
-    }
-  }
-
-  private JTabbedPane tables() {
-    JTabbedPane tabs = new ShownTab();
-    tabs.setName("record of the boat");
-    tabs.getAccessibleContext().setAccessibleName("Record of the boat");
+  private TableTabs tables() {
+    TableTabs tabs = new TableTabs("record of the boat");
     for (BoatPage.Table table : page.tables()) {
-      JPanel content = new JPanel(new java.awt.BorderLayout());
-      content.setBorder(javax.swing.BorderFactory.createEmptyBorder(8, 0, 0, 0));
       if (table.rows().isEmpty()) {
-        content.add(Labels.quiet(table.empty()), java.awt.BorderLayout.NORTH);
+        tabs.addWords(table.title(), table.empty());
       } else {
-        TidyTable view = new TidyTable(table.title(), table.columns(), table.rows());
+        TidyTable view =
+            new TidyTable(TableState.of(table.title(), table.columns(), table.rows()), memory);
         if (!table.opens().isEmpty()) {
           view.onOpen(row -> presenter.openVisit(table.opens().get(row)));
         }
-        JPanel stack = new JPanel(new java.awt.BorderLayout());
-        stack.add(view.getTableHeader(), java.awt.BorderLayout.NORTH);
-        stack.add(view);
-        content.add(stack, java.awt.BorderLayout.NORTH);
+        tabs.add(table.title(), view);
       }
-      tabs.addTab(table.title(), content);
     }
     return tabs;
   }

@@ -3,6 +3,7 @@ package hullalmanac.ui.boats;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.boats.BoatsState;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.widget.FoundList;
 import hullalmanac.ui.widget.ItemCell;
 import hullalmanac.ui.widget.ListBesidePage;
@@ -16,6 +17,7 @@ public final class BoatsPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final transient BoatsPresenter presenter;
+  private final transient TableMemory memory;
   private final FoundList<BoatsState.Item> list;
   private final JScrollPane page =
       new JScrollPane(
@@ -24,8 +26,9 @@ public final class BoatsPanel extends JPanel {
   private final ListBesidePage sides;
   private boolean washing;
 
-  public BoatsPanel(BoatsPresenter presenter) {
+  public BoatsPanel(BoatsPresenter presenter, TableMemory memory) {
     super(new BorderLayout());
+    this.memory = memory;
     this.presenter = presenter;
     page.setBorder(null);
     list =
@@ -56,7 +59,10 @@ public final class BoatsPanel extends JPanel {
       shown = state.page();
       washing = state.washing();
       page.setViewportView(
-          state.page().map(p -> new BoatPagePanel(presenter, p, washing).column()).orElse(null));
+          state
+              .page()
+              .map(p -> new BoatPagePanel(presenter, p, washing, memory).column())
+              .orElse(null));
       page.getViewport().setViewPosition(another ? new java.awt.Point(0, 0) : where);
     }
   }

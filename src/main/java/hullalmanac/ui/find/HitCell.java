@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.core.find.Hit;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.Marks;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -24,7 +25,6 @@ public final class HitCell extends JPanel implements ListCellRenderer<Hit> {
   private static final int RIGHT = 12;
   private static final int GAP = 16;
   private static final int ARC = 8;
-  private static final int BAR = 3;
 
   private final JLabel title = Labels.strong("");
   private final JLabel kind = Labels.quiet("");
@@ -76,10 +76,8 @@ public final class HitCell extends JPanel implements ListCellRenderer<Hit> {
       int arc = UIScale.scale(ARC);
       g.setColor(Theme.colour("railChosen"));
       g.fillRoundRect(0, 0, getWidth(), getHeight(), arc, arc);
-      int bar = UIScale.scale(BAR);
-      g.setColor(Theme.colour("accent"));
-      g.fillRoundRect(0, arc, bar, getHeight() - 2 * arc, bar, bar);
       g.dispose();
+      Marks.chosenWithinRing(graphics, getSize());
     }
   }
 

@@ -88,7 +88,7 @@ public final class OwnerPanel extends JPanel {
   }
 
   private JPanel head(OwnerState state) {
-    JPanel head = clear("insets 0, fillx, wrap 2", "[grow, fill]16[]", "[]2[]");
+    JPanel head = clear("insets 0, fillx, wrap 2, novisualpadding", "[grow, fill]16[]", "[]2[]");
     JTextArea name = Labels.wrapped(state.name(), false);
     name.setFont(Theme.font(Theme.Size.TITLE));
     JButton back = new JButton("Leave");

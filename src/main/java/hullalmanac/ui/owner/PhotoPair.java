@@ -150,12 +150,17 @@ final class PhotoPair extends JComponent {
       knob(g, x);
     }
     if (isFocusOwner()) {
-      int wide = UIScale.scale(2);
-      g.setColor(UIManager.getColor("Component.focusColor"));
-      g.setStroke(new BasicStroke(wide));
-      g.drawRect(wide / 2, wide / 2, getWidth() - wide, getHeight() - wide);
+      // The lightest and the darkest: whatever the picture's colour is, one stands out from it.
+      ring(g, Theme.colour("card"), UIScale.scale(4));
+      ring(g, UIManager.getColor("Label.foreground"), UIScale.scale(2));
     }
     g.dispose();
+  }
+
+  private void ring(Graphics2D g, Color colour, int wide) {
+    g.setColor(colour);
+    g.setStroke(new BasicStroke(wide));
+    g.drawRect(wide / 2, wide / 2, getWidth() - wide, getHeight() - wide);
   }
 
   /** The part of a picture from one place to another, the picture filling the whole frame. */

@@ -2,6 +2,7 @@ package hullalmanac.ui.people;
 
 import hullalmanac.present.people.PeoplePresenter;
 import hullalmanac.present.people.PeopleState;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.widget.FoundList;
 import hullalmanac.ui.widget.ItemCell;
@@ -14,10 +15,11 @@ public final class PeoplePanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final FoundList<PeopleState.Item> list;
-  private final SheetPanel sheet = new SheetPanel(() -> {});
+  private final SheetPanel sheet;
 
-  public PeoplePanel(PeoplePresenter presenter) {
+  public PeoplePanel(PeoplePresenter presenter, TableMemory memory) {
     super(new BorderLayout());
+    sheet = new SheetPanel(() -> {}, memory);
     list =
         new FoundList<>(
             new FoundList.Words("people", "Find a person or firm", "New person"),

@@ -18,7 +18,7 @@ final class ButtonRow extends JPanel {
   }
 
   private static String constraints(int columns) {
-    return "insets 0, gap "
+    return "insets 0, novisualpadding, gap "
         + GAP
         + " "
         + GAP

@@ -5,16 +5,23 @@ import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.ContextMenu;
+import hullalmanac.ui.widget.Marks;
 import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Toolkit;
-import java.awt.datatransfer.StringSelection;
+import java.awt.Graphics;
+import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.DefaultCellEditor;
+import javax.swing.JPopupMenu;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -24,7 +31,7 @@ import javax.swing.table.TableColumn;
 
 /**
  * A table one writes in by keys alone: typing begins to write, Enter takes the text and goes down,
- * arrows go where they point, Tab leaves the table.
+ * arrows go where they point and with Shift choose several cells, Tab leaves the table.
  */
 final class EditGrid extends JTable {
   private static final long serialVersionUID = 1L;
@@ -33,6 +40,7 @@ final class EditGrid extends JTable {
   private final transient Sheet sheet;
   private final transient Telling telling;
   private final Cells cells;
+  private final transient GridCopies copies = new GridCopies(this);
 
   /** Tells which cell is chosen or written in, and what stands in it. */
   interface Telling {
@@ -48,7 +56,7 @@ final class EditGrid extends JTable {
     setName(state.id());
     getAccessibleContext()
         .setAccessibleName(state.heading().isEmpty() ? state.id() : state.heading());
-    setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    setSelectionMode(ListSelectionModel.SINGLE_INTERVAL_SELECTION);
     setCellSelectionEnabled(true);
     setSurrendersFocusOnKeystroke(true);
     putClientProperty("terminateEditOnFocusLost", true);
@@ -102,13 +110,13 @@ final class EditGrid extends JTable {
 
     @Override
     public boolean isCellEditable(int row, int column) {
-      return true;
+      return !(state.columns().get(column).input() instanceof Input.Fixed);
     }
 
     @Override
     public void setValueAt(Object value, int row, int column) {
       String text = value.toString();
-      if (!text.equals(getValueAt(row, column))) {
+      if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
         sheet.enter(at(row, column), text);
       }
     }
@@ -165,13 +173,54 @@ final class EditGrid extends JTable {
     return c;
   }
 
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    if (onCell()) {
+      Rectangle cell = getCellRect(getSelectedRow(), getSelectedColumn(), false);
+      Marks.chosen(g, cell);
+      if (isFocusOwner()) {
+        Marks.cursor(g, cell);
+      }
+    }
+  }
+
   private void keys() {
     Act.within(this, "TAB", this::leave);
     Act.within(this, "shift TAB", this::leaveBack);
     Act.within(this, "ctrl V", this::pasteTexts);
-    Act.within(this, "ctrl C", this::copyText);
-    Act.within(this, "DELETE", this::clearOrRemove);
+    Act.within(this, "ctrl C", () -> copies.chosen().copy());
+    Act.named(this, "copy", () -> copies.chosen().copy());
+    Act.within(this, "ctrl shift C", () -> copies.everything().copy());
+    Act.within(this, "DELETE", this::clear);
     Act.within(this, "ctrl DELETE", this::removeRow);
+    ContextMenu.on(this, this::menu, this::cursor);
+  }
+
+  /** The menu of the cell under the pointer, or of those chosen. */
+  private JPopupMenu menu(Optional<Point> pointer) {
+    take();
+    pointer.ifPresent(
+        p -> {
+          if (rowAtPoint(p) >= 0 && !isCellSelected(rowAtPoint(p), columnAtPoint(p))) {
+            changeSelection(rowAtPoint(p), columnAtPoint(p), false, false);
+          }
+        });
+    return copies.menu();
+  }
+
+  private Point cursor() {
+    Rectangle cell = getCellRect(Math.max(0, leadRow()), Math.max(0, leadColumn()), false);
+    scrollRectToVisible(cell);
+    return new Point(cell.x, cell.y + cell.height);
+  }
+
+  private int leadRow() {
+    return getSelectionModel().getLeadSelectionIndex();
+  }
+
+  private int leadColumn() {
+    return getColumnModel().getSelectionModel().getLeadSelectionIndex();
   }
 
   /** Takes what is being written and goes to the cell so many rows below, if there is one. */
@@ -195,29 +244,48 @@ final class EditGrid extends JTable {
   }
 
   private boolean onCell() {
-    return getSelectedRow() >= 0 && getSelectedColumn() >= 0;
+    return leadRow() >= 0
+        && leadColumn() >= 0
+        && leadRow() < getRowCount()
+        && isCellSelected(leadRow(), leadColumn());
   }
 
-  private void clearOrRemove() {
-    if (onCell()) {
-      cells.setValueAt("", getSelectedRow(), getSelectedColumn());
+  /** Empties the cells chosen that can be written in, those beside each other in one act. */
+  void clear() {
+    int[] columns = writable();
+    if (columns.length == 1 && getSelectedRowCount() == 1) {
+      cells.setValueAt("", getSelectedRow(), columns[0]);
+      return;
     }
+    for (int from = 0, to; from < columns.length; from = to) {
+      to = from + 1;
+      while (to < columns.length && columns[to] == columns[to - 1] + 1) {
+        to++;
+      }
+      sheet.paste(
+          cells.at(getSelectedRow(), columns[from]),
+          Collections.nCopies(getSelectedRowCount(), Collections.nCopies(to - from, "")));
+    }
+  }
+
+  /** The columns chosen that can be written in; none where no cell is chosen. */
+  int[] writable() {
+    return onCell()
+        ? IntStream.of(getSelectedColumns()).filter(c -> cells.isCellEditable(0, c)).toArray()
+        : new int[0];
   }
 
   private void removeRow() {
-    if (getSelectedRow() >= 0) {
-      sheet.remove(cells.state.id(), cells.state.rows().get(getSelectedRow()).id());
+    if (onCell()) {
+      sheet.remove(cells.state.id(), cells.state.rows().get(leadRow()).id());
     }
   }
 
-  private void copyText() {
-    if (getSelectedRow() >= 0 && getSelectedColumn() >= 0) {
-      String text = String.valueOf(getValueAt(getSelectedRow(), getSelectedColumn()));
-      Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(text), null);
-    }
+  SheetState.Grid state() {
+    return cells.state;
   }
 
-  private void pasteTexts() {
+  void pasteTexts() {
     JTextArea pad = new JTextArea();
     pad.paste();
     if (onCell() && !pad.getText().isEmpty()) {
@@ -236,10 +304,10 @@ final class EditGrid extends JTable {
     if (telling == null) {
       return;
     }
-    if (onCell() && getSelectedRow() < cells.getRowCount()) {
-      At at = cells.at(getSelectedRow(), getSelectedColumn());
-      String text = cells.getValueAt(getSelectedRow(), getSelectedColumn()).toString();
-      String hint = hint(getSelectedColumn());
+    if (onCell() && cells.isCellEditable(leadRow(), leadColumn())) {
+      At at = cells.at(leadRow(), leadColumn());
+      String text = cells.getValueAt(leadRow(), leadColumn()).toString();
+      String hint = hint(leadColumn());
       telling.say(at.row(), at.field(), text);
       setToolTipText(hint.isEmpty() ? null : hint);
     } else {

@@ -31,6 +31,7 @@ final class FieldView extends JPanel {
   private final JTextArea said = Labels.wrapped("", true);
   private String taken = "";
   private boolean showing;
+  private boolean away;
 
   /** A field of a form, under its label. */
   static FieldView labelled(String block, SheetState.Field field, Sheet sheet) {
@@ -83,7 +84,11 @@ final class FieldView extends JPanel {
       return area;
     }
     JTextField line = new JTextField();
-    line.putClientProperty("JTextField.placeholderText", ((Input.Line) field.input()).hint());
+    if (field.input() instanceof Input.Line hinted) {
+      line.putClientProperty("JTextField.placeholderText", hinted.hint());
+    } else {
+      line.setEditable(false);
+    }
     text(line);
     Act.on(
         line,
@@ -96,17 +101,23 @@ final class FieldView extends JPanel {
   }
 
   private void text(JTextComponent component) {
+    component.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
     Typing.in(component, this::typed);
     component.addFocusListener(
         new FocusAdapter() {
           @Override
           public void focusLost(FocusEvent e) {
+            away = e.isTemporary();
             take();
           }
 
           @Override
           public void focusGained(FocusEvent e) {
-            component.selectAll();
+            // What was begun is written on when the window was left for a moment.
+            if (!away && text().equals(taken) && e.getCause() != FocusEvent.Cause.ACTIVATION) {
+              component.selectAll();
+            }
+            away = false;
           }
         });
   }

@@ -6,10 +6,10 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Labels;
-import hullalmanac.ui.widget.TidyTable;
+import hullalmanac.ui.widget.SideScroll;
+import hullalmanac.ui.widget.TextTable;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
-import java.awt.event.MouseWheelListener;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
@@ -44,31 +44,24 @@ final class GridView extends JPanel {
   }
 
   private JScrollPane scrolled(SheetState.Grid state) {
-    JScrollPane scroll =
-        new JScrollPane(
-            grid, JScrollPane.VERTICAL_SCROLLBAR_NEVER, JScrollPane.HORIZONTAL_SCROLLBAR_AS_NEEDED);
-    scroll.setBorder(null);
-    // The wheel turns the page, not the grid.
-    for (MouseWheelListener wheel : scroll.getMouseWheelListeners()) {
-      scroll.removeMouseWheelListener(wheel);
-    }
+    JScrollPane scroll = new SideScroll(grid);
     if (!state.labels().isEmpty()) {
-      TidyTable labels = labels(state);
+      TextTable labels = labels(state);
       scroll.setRowHeaderView(labels);
       scroll.setCorner(JScrollPane.UPPER_LEFT_CORNER, labels.getTableHeader());
     }
     return scroll;
   }
 
-  private static TidyTable labels(SheetState.Grid state) {
-    TidyTable labels =
-        new TidyTable(
+  private static TextTable labels(SheetState.Grid state) {
+    TextTable labels =
+        new TextTable(
             state.labels(),
             List.of(state.labels()),
             state.rows().stream().map(r -> List.of(r.label())).toList());
-    labels.setRowSorter(null);
     labels.setFocusable(false);
     labels.setRowSelectionAllowed(false);
+    labels.getTableHeader().setReorderingAllowed(false);
     labels.setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
     labels.setPreferredScrollableViewportSize(
         new Dimension(labels.getPreferredSize().width, labels.getPreferredSize().height));

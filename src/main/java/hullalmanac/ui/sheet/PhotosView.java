@@ -63,14 +63,16 @@ final class PhotosView extends JPanel {
     setFocusable(true);
     getAccessibleContext().setAccessibleName("Photos: drop them here, or paste them with Ctrl+V");
     JPanel ways =
-        new JPanel(new MigLayout("insets 0, fillx, gap 12 8", "[][grow, fill]", "[center]"));
+        new JPanel(
+            new MigLayout(
+                "insets 0, fillx, gap 12 8, novisualpadding", "[][grow, fill]", "[center]"));
     ways.setOpaque(false);
     JButton choose = new JButton("Add photos …");
     choose.setName("add " + block);
     choose.addActionListener(e -> choose());
     ways.add(choose, "hmin 32");
-    ways.add(Labels.wrapped("or drop them here, or paste them with Ctrl+V", true), "wmin 100");
-    add(ways);
+    ways.add(Labels.wrapped("or drop them here, or paste them with Ctrl+V", true), "wmin 60");
+    add(ways, "wmin 0");
     setTransferHandler(new PhotoTransfer(sheet, block));
     Act.within(this, "ctrl V", this::paste);
     addMouseListener(
@@ -178,15 +180,18 @@ final class PhotosView extends JPanel {
     }
     g.setColor(
         marked ? Theme.colour("accent") : javax.swing.UIManager.getColor("Component.borderColor"));
-    g.setStroke(
-        new BasicStroke(
-            (marked ? 2f : 1f) * zoom,
-            BasicStroke.CAP_BUTT,
-            BasicStroke.JOIN_ROUND,
-            1f,
-            new float[] {DASHES[0] * zoom, DASHES[1] * zoom},
-            0f));
+    g.setStroke(marked ? new BasicStroke(3f * zoom) : dashed(zoom));
     g.drawRoundRect(1, 1, getWidth() - 3, getHeight() - 3, arc, arc);
     g.dispose();
+  }
+
+  private static BasicStroke dashed(float zoom) {
+    return new BasicStroke(
+        zoom,
+        BasicStroke.CAP_BUTT,
+        BasicStroke.JOIN_ROUND,
+        1f,
+        new float[] {DASHES[0] * zoom, DASHES[1] * zoom},
+        0f);
   }
 }

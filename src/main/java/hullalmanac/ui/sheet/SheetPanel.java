@@ -2,10 +2,13 @@ package hullalmanac.ui.sheet;
 
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.table.TableMemory;
+import hullalmanac.present.table.TableState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
+import hullalmanac.ui.widget.SideScroll;
 import hullalmanac.ui.widget.TidyTable;
 import java.awt.BorderLayout;
 import java.awt.Component;
@@ -29,6 +32,7 @@ public final class SheetPanel extends JPanel {
   private final JScrollPane scroll =
       new JScrollPane(
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+  private final transient TableMemory memory;
   private transient Optional<Sheet> sheet = Optional.empty();
   private transient List<Object> shape = List.of();
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
@@ -44,8 +48,9 @@ public final class SheetPanel extends JPanel {
   private boolean starting;
 
   /** A panel that shows no sheet yet. */
-  public SheetPanel(Runnable leave) {
+  public SheetPanel(Runnable leave, TableMemory memory) {
     super(new BorderLayout());
+    this.memory = memory;
     setName("sheet");
     scroll.setBorder(null);
     scroll.getVerticalScrollBar().setUnitIncrement(24);
@@ -225,14 +230,17 @@ public final class SheetPanel extends JPanel {
     return row;
   }
 
-  private static JComponent table(SheetState.Table table) {
+  private JComponent table(SheetState.Table table) {
     if (table.rows().isEmpty()) {
       return Labels.quiet(table.empty());
     }
-    TidyTable view = new TidyTable(table.heading(), table.columns(), table.rows());
-    JPanel stack = new JPanel(new BorderLayout());
-    stack.add(view.getTableHeader(), BorderLayout.NORTH);
-    stack.add(view);
-    return stack;
+    // A heading may say how many rows there are; what is remembered goes by the columns.
+    TidyTable view =
+        new TidyTable(
+            TableState.of(String.join(", ", table.columns()), table.columns(), table.rows()),
+            memory);
+    view.getAccessibleContext()
+        .setAccessibleName(table.heading().isEmpty() ? title.getText() : table.heading());
+    return new SideScroll(view);
   }
 }

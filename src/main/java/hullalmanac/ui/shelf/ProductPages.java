@@ -1,10 +1,13 @@
 package hullalmanac.ui.shelf;
 
 import hullalmanac.present.shelf.ShelfState;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.LivesBox;
 import hullalmanac.ui.widget.ScrollColumn;
+import hullalmanac.ui.widget.TableTabs;
+import hullalmanac.ui.widget.TidyTable;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -14,7 +17,7 @@ import net.miginfocom.swing.MigLayout;
 final class ProductPages {
   private ProductPages() {}
 
-  static ScrollColumn of(List<ShelfState.Page> pages) {
+  static ScrollColumn of(List<ShelfState.Page> pages, TableMemory memory) {
     ScrollColumn column =
         new ScrollColumn(
             new MigLayout(
@@ -27,11 +30,11 @@ final class ProductPages {
             .mapToDouble(Double::doubleValue)
             .max()
             .orElse(0);
-    pages.forEach(p -> column.add(page(p, months), "wmin 0"));
+    pages.forEach(p -> column.add(page(p, months, memory), "wmin 0"));
     return column;
   }
 
-  private static JPanel page(ShelfState.Page page, double months) {
+  private static JPanel page(ShelfState.Page page, double months, TableMemory memory) {
     JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow, fill]", ""));
     panel.setOpaque(false);
     panel.add(Labels.title(page.name()), "wmin 0");
@@ -52,7 +55,7 @@ final class ProductPages {
                       "Steps with their 95 % band: "
                           + survival.lives()
                           + " coats bracketed by looks at a clean surface, those met in service left out. Smooth line:"
-                          + " what the forecast uses. Dashed: the label.",
+                          + " what the forecast uses. Dashed: the label. In numbers: at the foot of this page.",
                       true),
                   "wmin 100, gapbottom 16");
             });
@@ -66,7 +69,17 @@ final class ProductPages {
     }
     panel.add(Labels.heading("Cautions"), "wmin 0");
     page.cautions().forEach(c -> panel.add(Labels.wrapped(c, false), "wmin 100, gapbottom 4"));
+    if (!page.tables().isEmpty()) {
+      panel.add(Labels.heading("Its picture in numbers"), "wmin 0, gaptop 16");
+      panel.add(tables(page, memory), "wmin 0");
+    }
     return panel;
+  }
+
+  private static TableTabs tables(ShelfState.Page page, TableMemory memory) {
+    TableTabs tabs = new TableTabs("lives of " + page.name());
+    page.tables().forEach(t -> tabs.add(t.name(), new TidyTable(t, memory)));
+    return tabs;
   }
 
   private static JComponent rows(List<List<String>> rows, List<String> heads) {

@@ -2,21 +2,20 @@ package hullalmanac.ui.shelf;
 
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.shelf.ShelfState;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ItemCell;
+import hullalmanac.ui.widget.ItemList;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ListBesidePage;
 import java.awt.BorderLayout;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
 /** The products at the left, the page of the one chosen at the right, another beside it. */
@@ -24,8 +23,8 @@ public final class ShelfPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final transient ShelfPresenter presenter;
-  private final DefaultListModel<ShelfState.Item> items = new DefaultListModel<>();
-  private final JList<ShelfState.Item> list = new JList<>(items);
+  private final transient TableMemory memory;
+  private final ItemList<ShelfState.Item> list;
   private final JComboBox<ShelfState.Item> beside = new JComboBox<>();
   private final JScrollPane page =
       new JScrollPane(
@@ -34,8 +33,9 @@ public final class ShelfPanel extends JPanel {
   private transient List<ShelfState.Page> shown = List.of();
   private boolean updating;
 
-  public ShelfPanel(ShelfPresenter presenter) {
+  public ShelfPanel(ShelfPresenter presenter, TableMemory memory) {
     super(new BorderLayout());
+    this.memory = memory;
     this.presenter = presenter;
     page.setBorder(null);
     beside.setName("beside");
@@ -46,26 +46,23 @@ public final class ShelfPanel extends JPanel {
             presenter.layBeside(item.product());
           }
         });
+    list =
+        new ItemList<>(
+            "products",
+            new ItemCell.Lines<>(
+                ShelfState.Item::name, ShelfState.Item::status, ShelfState.Item::detail),
+            this::choose);
     sides = new ListBesidePage(left(), right(), "All products");
     add(sides);
     presenter.onChange(this::render);
   }
 
+  private void choose(ShelfState.Item item) {
+    sides.choosing(false);
+    item.product().ifPresent(presenter::choose);
+  }
+
   private JPanel left() {
-    list.setName("products");
-    list.getAccessibleContext().setAccessibleName("Products");
-    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    list.setCellRenderer(
-        new ItemCell<>(
-            new ItemCell.Lines<>(
-                ShelfState.Item::name, ShelfState.Item::status, ShelfState.Item::detail)));
-    list.addListSelectionListener(
-        e -> {
-          if (!updating && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
-            sides.choosing(false);
-            list.getSelectedValue().product().ifPresent(presenter::choose);
-          }
-        });
     JScrollPane scroll =
         new JScrollPane(
             list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
@@ -79,9 +76,11 @@ public final class ShelfPanel extends JPanel {
 
   private JPanel right() {
     JPanel right = new JPanel(new BorderLayout());
-    JPanel head = new JPanel(new MigLayout("insets 16 24 0 24, fillx", "[grow][]8[]", ""));
-    head.add(button("Change", presenter::change), "split 2, hmin 32");
+    JPanel head =
+        new JPanel(new MigLayout("insets 16 24 2 24, fillx, novisualpadding", "[grow][]8[]", ""));
+    head.add(button("Change", presenter::change), "split 3, hmin 32");
     head.add(button("New product", presenter::add), "hmin 32");
+    head.add(button("Said and seen", presenter::audit), "hmin 32");
     head.add(Labels.quiet("Beside it"));
     head.add(beside, "hmin 32, wmax 240");
     right.add(head, BorderLayout.NORTH);
@@ -98,14 +97,7 @@ public final class ShelfPanel extends JPanel {
 
   private void render(ShelfState state) {
     updating = true;
-    items.clear();
-    state.list().forEach(items::addElement);
-    for (int i = 0; i < items.size(); i++) {
-      if (items.get(i).product().equals(state.chosen())) {
-        list.setSelectedIndex(i);
-        list.ensureIndexIsVisible(i);
-      }
-    }
+    list.show(state.list(), item -> item.product().equals(state.chosen()));
     beside.setModel(new DefaultComboBoxModel<>(state.choices().toArray(ShelfState.Item[]::new)));
     state.choices().stream()
         .filter(c -> c.product().equals(state.beside()))
@@ -114,7 +106,7 @@ public final class ShelfPanel extends JPanel {
     updating = false;
     if (!state.pages().equals(shown)) {
       shown = state.pages();
-      page.setViewportView(ProductPages.of(shown));
+      page.setViewportView(ProductPages.of(shown, memory));
     }
   }
 }

@@ -1,6 +1,7 @@
 package hullalmanac.ui.shell;
 
 import com.formdev.flatlaf.extras.FlatSVGUtils;
+import hullalmanac.present.Look;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
@@ -30,7 +31,7 @@ public final class MainWindow {
   private WindowLook left;
 
   /**
-   * Builds the window; {@link Theme#start} comes first.
+   * Builds the window and has the record read meanwhile; {@link Theme#start} comes first.
    *
    * @param look how it was left the last time
    * @param closed called with how it is left, when it has been closed
@@ -38,7 +39,10 @@ public final class MainWindow {
   public MainWindow(
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
+    presenter.load();
+    presenter.settings().seenBy(new ThemeLooks());
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
+    look.ifPresent(l -> presenter.tables().begin(l.tables()));
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
     frame.setGlassPane(new FindPanel(presenter.find(), content::takeFocus));
@@ -71,11 +75,16 @@ public final class MainWindow {
     clock.start();
   }
 
-  /** Shows the window and has the record read. */
+  /** Shows the window. */
   public void open() {
     frame.setVisible(true);
     content.takeFocus();
-    presenter.load();
+  }
+
+  /** Closes it as if its cross had been pressed. */
+  public void close() {
+    left = look();
+    frame.dispose();
   }
 
   /** Brings the window before all others. */
@@ -98,7 +107,7 @@ public final class MainWindow {
   }
 
   private void toggleDark() {
-    Theme.change(!Theme.isDark());
+    Theme.toggleDark();
   }
 
   private void place(Optional<WindowLook> before) {
@@ -126,6 +135,19 @@ public final class MainWindow {
         height);
   }
 
+  /** The window's look as settings change it. */
+  private static final class ThemeLooks implements Look.Looks {
+    @Override
+    public Look now() {
+      return Theme.look();
+    }
+
+    @Override
+    public void become(Look look) {
+      Theme.become(look);
+    }
+  }
+
   private static boolean onScreen(Rectangle wanted) {
     for (GraphicsDevice device :
         GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
@@ -146,8 +168,7 @@ public final class MainWindow {
         bounds.width,
         bounds.height,
         maximised,
-        Theme.isDark(),
-        Theme.zoom(),
-        Theme.wetHands());
+        Theme.look(),
+        presenter.tables().choices());
   }
 }

@@ -3,6 +3,7 @@ package hullalmanac.ui.shell;
 import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.present.shell.Place;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Marks;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -77,6 +78,9 @@ final class Rail extends JPanel {
       if (isSelected() || getModel().isRollover()) {
         g.setColor(Theme.colour(isSelected() ? "railChosen" : "chosen"));
         g.fillRoundRect(0, 0, getWidth(), getHeight(), arc, arc);
+      }
+      if (isSelected()) {
+        Marks.chosenWithinRing(g, getSize());
       }
       if (isFocusOwner()) {
         g.setColor(Theme.colour("accent"));

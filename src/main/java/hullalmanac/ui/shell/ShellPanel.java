@@ -6,6 +6,7 @@ import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
 import hullalmanac.ui.people.PeoplePanel;
+import hullalmanac.ui.settings.SettingsPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
 import hullalmanac.ui.takings.TakingsPanel;
@@ -19,6 +20,7 @@ final class ShellPanel extends JPanel {
 
   private final Rail rail;
   private final StatusLine status;
+  private final NoticeBar notices;
   private final CardLayout cards = new CardLayout();
   private final JPanel places = new JPanel(cards);
   private static final String SHEET = "sheet";
@@ -34,16 +36,21 @@ final class ShellPanel extends JPanel {
     super(new BorderLayout());
     rail = new Rail(presenter::go);
     status = new StatusLine(presenter, toggleDark);
-    boats = new BoatsPanel(presenter.boats());
-    place(Place.AHEAD, new AheadPanel(presenter.ahead()));
+    boats = new BoatsPanel(presenter.boats(), presenter.tables());
+    place(Place.AHEAD, new AheadPanel(presenter.ahead(), presenter.tables()));
     place(Place.BOATS, boats);
-    place(Place.PEOPLE, new PeoplePanel(presenter.people()));
-    place(Place.SHELF, new ShelfPanel(presenter.shelf()));
-    place(Place.TAKINGS, new TakingsPanel(presenter.takings()));
+    place(Place.PEOPLE, new PeoplePanel(presenter.people(), presenter.tables()));
+    place(Place.SHELF, new ShelfPanel(presenter.shelf(), presenter.tables()));
+    place(Place.TAKINGS, new TakingsPanel(presenter.takings(), presenter.tables()));
+    place(Place.SETTINGS, new SettingsPanel(presenter.settings(), presenter.tables()));
     add(rail, BorderLayout.WEST);
-    add(places);
+    notices = new NoticeBar(presenter::press);
+    JPanel middle = new JPanel(new BorderLayout());
+    middle.add(notices, BorderLayout.NORTH);
+    middle.add(places);
+    add(middle);
     add(status, BorderLayout.SOUTH);
-    sheet = new SheetPanel(presenter::leave);
+    sheet = new SheetPanel(presenter::leave, presenter.tables());
     places.add(sheet, SHEET);
     presenter.onChange(this::render);
   }
@@ -78,5 +85,6 @@ final class ShellPanel extends JPanel {
     wasSheet = state.sheet().isPresent();
     shown = state.place();
     status.show(state);
+    notices.show(state.notices());
   }
 }

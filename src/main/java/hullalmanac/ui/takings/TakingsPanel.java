@@ -1,5 +1,6 @@
 package hullalmanac.ui.takings;
 
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.takings.TakingsPresenter;
 import hullalmanac.present.takings.TakingsState;
 import hullalmanac.ui.sheet.SheetPanel;
@@ -14,10 +15,11 @@ public final class TakingsPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final FoundList<TakingsState.Item> list;
-  private final SheetPanel sheet = new SheetPanel(() -> {});
+  private final SheetPanel sheet;
 
-  public TakingsPanel(TakingsPresenter presenter) {
+  public TakingsPanel(TakingsPresenter presenter, TableMemory memory) {
     super(new BorderLayout());
+    sheet = new SheetPanel(() -> {}, memory);
     list =
         new FoundList<>(
             new FoundList.Words("takings", "Find a number, name or boat", "Record a payment"),

@@ -8,6 +8,8 @@ import com.formdev.flatlaf.fonts.roboto.FlatRobotoFont;
 import com.formdev.flatlaf.util.HiDPIUtils;
 import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.chart.ChartColours;
+import hullalmanac.core.record.With;
+import hullalmanac.present.Look;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
@@ -20,19 +22,17 @@ import javax.swing.plaf.InsetsUIResource;
  * but the charts' hues.
  */
 public final class Theme {
-  private static final float[] ZOOMS = {0.8f, 0.9f, 1f, 1.1f, 1.25f, 1.5f, 1.75f, 2f};
-
   /**
    * Okabe and Ito's palette without yellow, which is too pale for lines; lighter on dark ground.
    */
   private static final List<Color> HUES_LIGHT =
       List.of(
           new Color(0x0072B2),
-          new Color(0x00805E),
-          new Color(0xB85000),
+          new Color(0x00785A),
+          new Color(0xB04C00),
           new Color(0xA8487F),
           new Color(0x8A6100),
-          new Color(0x2A7FAF));
+          new Color(0x2273A3));
 
   private static final List<Color> HUES_DARK =
       List.of(
@@ -45,45 +45,76 @@ public final class Theme {
 
   private static final int WET_TARGET = 48;
 
-  private static boolean dark;
-  private static boolean wet;
+  private static Look look = Look.USUAL;
+  private static boolean systemDark;
 
   private Theme() {}
 
   /** Sets the look before any component is made. */
   public static void start(boolean startDark, float zoom) {
+    start(new Look(startDark ? Look.Tint.DARK : Look.Tint.LIGHT, zoom, false, false));
+  }
+
+  /** Sets the look before any component is made. */
+  public static void start(Look first) {
     FlatRobotoFont.install();
     FlatLaf.setPreferredFontFamily(FlatRobotoFont.FAMILY);
     FlatLaf.registerCustomDefaultsSource("hullalmanac.ui.theme");
-    UIScale.setSupportedZoomFactors(ZOOMS);
-    UIScale.setZoomFactor(zoom);
+    float[] zooms = new float[Look.ZOOMS.size()];
+    for (int i = 0; i < zooms.length; i++) {
+      zooms[i] = Look.ZOOMS.get(i);
+    }
+    UIScale.setSupportedZoomFactors(zooms);
     HiDPIUtils.installHiDPIRepaintManager();
-    enlarge();
-    set(startDark);
+    set(first);
   }
 
-  private static void set(boolean toDark) {
-    dark = toDark;
-    if (dark) {
+  private static void set(Look now) {
+    look = now;
+    UIScale.setZoomFactor(now.zoom());
+    enlarge();
+    UIManager.put("ScrollPane.smoothScrolling", !now.calm());
+    if (now.tint() == Look.Tint.HIGH_CONTRAST) {
+      FlatLaf.setup(new HighContrastLaf());
+    } else if (isDark()) {
       FlatDarkLaf.setup();
     } else {
       FlatLightLaf.setup();
     }
   }
 
-  /** Changes to light or dark while the window is open. */
-  public static void change(boolean toDark) {
-    set(toDark);
+  /** How it looks now. */
+  public static Look look() {
+    return With.component(look, "zoom", UIScale.getZoomFactor());
+  }
+
+  /** Changes the look while the window is open. */
+  public static void become(Look now) {
+    set(now);
     FlatLaf.updateUI();
+  }
+
+  /** Says whether the system is dark, for those who want it as the system. */
+  public static void systemIs(boolean nowDark) {
+    boolean changes = look.tint() == Look.Tint.SYSTEM && nowDark != systemDark;
+    systemDark = nowDark;
+    if (changes) {
+      become(look());
+    }
+  }
+
+  /** Changes between light and dark. */
+  public static void toggleDark() {
+    become(With.component(look(), "tint", isDark() ? Look.Tint.LIGHT : Look.Tint.DARK));
   }
 
   /** Whether it is dark. */
   public static boolean isDark() {
-    return dark;
-  }
-
-  public static float zoom() {
-    return UIScale.getZoomFactor();
+    return switch (look.tint()) {
+      case LIGHT -> false;
+      case DARK, HIGH_CONTRAST -> true;
+      case SYSTEM -> systemDark;
+    };
   }
 
   /** Makes everything larger, smaller (negative) or as it was (0). */
@@ -97,22 +128,24 @@ public final class Theme {
 
   /** Whether what one touches is made large for wet hands. */
   public static boolean wetHands() {
-    return wet;
+    return look.wetHands();
   }
 
   /** Makes all that one touches at least 48 px high, or as it was. */
   public static void wetHands(boolean now) {
-    wet = now;
-    enlarge();
-    FlatLaf.updateUI();
+    become(With.component(look(), "wetHands", now));
   }
 
   /** Heights follow from what lies around a text; nothing put here means the theme's own. */
   private static void enlarge() {
+    boolean wet = look.wetHands();
     UIManager.put("Table.rowHeight", wet ? WET_TARGET : null);
     UIManager.put("Button.minimumHeight", wet ? WET_TARGET : null);
     UIManager.put("TextField.margin", wet ? new InsetsUIResource(14, 10, 14, 10) : null);
     UIManager.put("ComboBox.padding", wet ? new InsetsUIResource(14, 8, 14, 8) : null);
+    for (String item : List.of("MenuItem", "Menu", "CheckBoxMenuItem")) {
+      UIManager.put(item + ".margin", wet ? new InsetsUIResource(16, 8, 16, 8) : null);
+    }
     UIManager.put("Button.margin", wet ? new InsetsUIResource(14, 16, 14, 16) : null);
   }
 
@@ -157,7 +190,7 @@ public final class Theme {
         colour("cardLine"),
         colour("accent"),
         colour("shade"),
-        dark ? HUES_DARK : HUES_LIGHT,
+        isDark() ? HUES_DARK : HUES_LIGHT,
         font.deriveFont(font.getSize2D() * 0.92f));
   }
 }

@@ -30,6 +30,11 @@ public final class Act extends AbstractAction {
     component.getActionMap().put(key.toString(), new Act(act));
   }
 
+  /** Lets a component do this by whatever key its theme has for what has a name, such as "copy". */
+  public static void named(JComponent component, String name, Runnable act) {
+    component.getActionMap().put(name, new Act(act));
+  }
+
   /** Binds a key to a component that has the cursor. */
   public static void on(JComponent component, String key, Runnable act) {
     on(component, JComponent.WHEN_FOCUSED, KeyStroke.getKeyStroke(key), act);

@@ -21,8 +21,9 @@ public final class ChartBox extends JPanel {
 
   /** What the marks of the picture mean. */
   public static final String KEY =
-      "Drop: water beads · flat drop: sheets · hollow drop: lies flat · dots: gloss at 60° · dark band: half of the"
-          + " chances, light band: 8 in 10 · hatched: likely bare between · grey: ashore";
+      "Drop: water beads · flat drop: sheets · hollow drop: lies flat · dots: gloss at 60° · within"
+          + " dashes: half of the chances, within points: 8 in 10 · hatched: likely bare between ·"
+          + " grey, with a line below: ashore";
 
   private transient BoatTimeline timeline;
   private transient ChartPanel panel;

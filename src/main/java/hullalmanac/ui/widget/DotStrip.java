@@ -44,11 +44,14 @@ public final class DotStrip extends JPanel {
     }
   }
 
-  public DotStrip(List<Optional<LocalDate>> days, LocalDate today) {
+  /**
+   * @param words what it says, read out in its place
+   */
+  public DotStrip(List<Optional<LocalDate>> days, LocalDate today, String words) {
     this.days = List.copyOf(days);
     this.months = new Months(today);
-    long past = days.stream().filter(d -> d.isPresent() && d.get().isBefore(today)).count();
-    getAccessibleContext().setAccessibleName(past + " chances in 20 lie before today");
+    getAccessibleContext().setAccessibleName(words);
+    setToolTipText(words);
     setFocusable(false);
     setOpaque(false);
   }

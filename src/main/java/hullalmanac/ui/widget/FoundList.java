@@ -1,19 +1,15 @@
 package hullalmanac.ui.widget;
 
-import hullalmanac.core.record.Texts;
 import hullalmanac.ui.theme.Theme;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
 /** The left side of a place: what is looked for, and the list of what was found. */
@@ -22,15 +18,13 @@ public final class FoundList<T> extends JPanel {
 
   private final JTextField find = new JTextField();
   private final JLabel found = Labels.quiet("");
-  private final DefaultListModel<T> items = new DefaultListModel<>();
-  private final JList<T> list = new JList<>(items);
+  private final ItemList<T> list;
   private transient Runnable chosen = () -> {};
-  private boolean updating;
 
   /**
    * @param name of the list
    * @param find what stands in the field while nothing is looked for
-   * @param add what the button says that adds one
+   * @param add what the button says that adds one; empty where none can be added
    */
   public record Words(String name, String find, String add) {}
 
@@ -44,28 +38,31 @@ public final class FoundList<T> extends JPanel {
   public record Acts<T>(Consumer<String> find, Consumer<T> choose, Runnable add) {}
 
   public FoundList(Words words, ItemCell.Lines<T> lines, Acts<T> acts) {
-    super(new MigLayout("insets 16 12 8 12, fill, wrap 1", "[grow, fill]", "[][][][grow, fill]"));
-    field(words, acts);
+    super(
+        new MigLayout(
+            "insets 16 12 8 12, fill, wrap 1",
+            "[grow, fill]",
+            words.add().isEmpty() ? "[][][grow, fill]" : "[][][][grow, fill]"));
     JButton add = new JButton(words.add());
     add.setName(words.add());
     add.addActionListener(e -> acts.add().run());
-    list.setName(words.name());
-    list.getAccessibleContext().setAccessibleName(Texts.capital(words.name()));
-    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    list.setCellRenderer(new ItemCell<>(lines));
-    list.addListSelectionListener(
-        e -> {
-          if (!updating && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
-            chosen.run();
-            acts.choose().accept(list.getSelectedValue());
-          }
-        });
+    list =
+        new ItemList<>(
+            words.name(),
+            lines,
+            item -> {
+              chosen.run();
+              acts.choose().accept(item);
+            });
+    field(words, acts);
     JScrollPane scroll =
         new JScrollPane(
             list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(null);
     add(find, "hmin 32");
-    add(add, "hmin 32");
+    if (!words.add().isEmpty()) {
+      add(add, "hmin 32");
+    }
     add(found);
     add(scroll, "wmin 0");
     setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
@@ -99,16 +96,7 @@ public final class FoundList<T> extends JPanel {
    * @param isChosen tells the one that is chosen
    */
   public void show(List<T> now, String words, Predicate<T> isChosen) {
-    updating = true;
     found.setText(words);
-    items.clear();
-    now.forEach(items::addElement);
-    for (int i = 0; i < items.size(); i++) {
-      if (isChosen.test(items.get(i))) {
-        list.setSelectedIndex(i);
-        list.ensureIndexIsVisible(i);
-      }
-    }
-    updating = false;
+    list.show(now, isChosen);
   }
 }

@@ -4,6 +4,8 @@ import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Rectangle;
 import java.util.function.Function;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -20,6 +22,8 @@ public final class ItemCell<T> extends JPanel implements ListCellRenderer<T> {
   private final JLabel status = Labels.quiet("");
   private final JLabel detail = Labels.quiet("");
   private final transient Lines<T> lines;
+  private boolean chosen;
+  private boolean cursor;
 
   /** The three lines of an item. */
   public record Lines<T>(
@@ -36,6 +40,8 @@ public final class ItemCell<T> extends JPanel implements ListCellRenderer<T> {
   @Override
   public Component getListCellRendererComponent(
       JList<? extends T> in, T item, int index, boolean selected, boolean focus) {
+    chosen = selected;
+    cursor = focus;
     name.setText(lines.name().apply(item));
     status.setText(lines.status().apply(item));
     detail.setText(lines.detail().apply(item));
@@ -44,6 +50,17 @@ public final class ItemCell<T> extends JPanel implements ListCellRenderer<T> {
     getAccessibleContext()
         .setAccessibleName(name.getText() + ", " + status.getText() + ", " + detail.getText());
     return this;
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    super.paintComponent(g);
+    if (chosen) {
+      Marks.chosenWithinRing(g, getSize());
+    }
+    if (cursor) {
+      Marks.cursor(g, new Rectangle(getSize()));
+    }
   }
 
   @Override

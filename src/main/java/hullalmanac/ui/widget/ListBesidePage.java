@@ -17,7 +17,7 @@ public final class ListBesidePage extends JPanel {
 
   private final JComponent list;
   private final JComponent page;
-  private final JPanel fold = new JPanel(new MigLayout("insets 12 24 0 24"));
+  private final JPanel fold = new JPanel(new MigLayout("insets 12 24 0 24, novisualpadding"));
   private boolean choosing;
 
   /**

@@ -2,12 +2,17 @@ package hullalmanac.present.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.core.life.Survival;
+import hullalmanac.core.life.fit.SurvivalStep;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.table.TableState;
 import hullalmanac.present.words.MonthWords;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeEach;
@@ -87,6 +92,59 @@ class ShelfPresenterTest {
         .doesNotContain("polymer sealant B");
     presenter.choose(product("coating-c"));
     assertThat(state.get().pages()).hasSize(1);
+  }
+
+  @Test
+  void saysItsPictureInNumbersToo() {
+    for (String key : new String[] {"sealant-b", "coating-c"}) {
+      presenter.choose(product(key));
+      ShelfState.Page page = state.get().pages().get(0);
+      Survival picture = page.picture().orElseThrow();
+      TableState seen = table(page, "What was seen");
+      assertThat(seen.rows().get(0)).containsExactly("0.0", "10.0", "", "");
+      assertThat(seen.rows().subList(1, seen.rows().size()))
+          .isEqualTo(picture.steps().stream().map(ShelfPresenterTest::step).toList());
+      TableState used = table(page, "What the forecast uses");
+      double last = picture.curve().get(picture.curve().size() - 1).months();
+      assertThat(used.rows().get(0)).containsExactly("0", "10.0");
+      assertThat(used.rows()).hasSizeGreaterThan(8);
+      for (List<String> row : used.rows()) {
+        double month = Double.parseDouble(row.get(0));
+        double shown = Double.parseDouble(row.get(1));
+        assertThat(month).isLessThanOrEqualTo(last);
+        assertThat(shown)
+            .as(key + " after " + month)
+            .isBetween(drawn(picture, month, false) - 0.05, drawn(picture, month, true) + 0.05);
+      }
+    }
+    presenter.choose(product("decon-acid"));
+    assertThat(state.get().pages().get(0).tables()).isEmpty();
+  }
+
+  private static TableState table(ShelfState.Page page, String name) {
+    return page.tables().stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static List<String> step(SurvivalStep s) {
+    return List.of(
+        tenth(s.until()),
+        tenth(10 * s.surviving()),
+        s.band().map(b -> tenth(10 * b.lower())).orElse(""),
+        s.band().map(b -> tenth(10 * b.upper())).orElse(""));
+  }
+
+  private static String tenth(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
+  }
+
+  /** Of 10, the point of the curve on the left of a month or, lower, the one on its right. */
+  private static double drawn(Survival picture, double month, boolean left) {
+    return 10
+        * picture.curve().stream()
+            .filter(p -> left ? p.months() <= month : p.months() >= month)
+            .mapToDouble(Survival.Point::surviving)
+            .reduce((a, b) -> left ? b : a)
+            .orElseThrow();
   }
 
   @ParameterizedTest

@@ -10,6 +10,7 @@ import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.With;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.TaskRunner;
+import hullalmanac.present.ahead.AheadState;
 import hullalmanac.present.boats.BoatsState;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
@@ -57,8 +58,12 @@ class BusyTest {
 
     void letGo() {
       while (!reckoning.isEmpty()) {
-        reckoning.poll().run();
+        letOneGo();
       }
+    }
+
+    void letOneGo() {
+      reckoning.poll().run();
     }
   }
 
@@ -111,5 +116,38 @@ class BusyTest {
     assertThat(shown).isEmpty();
     lanes.letGo();
     assertThat(shown).containsExactly("one: Two", "two: Two");
+  }
+
+  /** Opens the record as at the start, as far as what is due. */
+  private AtomicReference<AheadState> openAgain() {
+    AtomicReference<AheadState> ahead = new AtomicReference<>();
+    presenter = new ShellPresenter(FleetService.of(record), new EditService(record), lanes);
+    presenter.onChange(shell::set);
+    presenter.boats().onChange(boats::set);
+    presenter.ahead().onChange(ahead::set);
+    presenter.load();
+    assertThat(ahead.get()).isEqualTo(AheadState.waiting());
+    lanes.letOneGo();
+    return ahead;
+  }
+
+  @Test
+  void whatIsDueIsShownBeforeAllElse() {
+    AtomicReference<AheadState> ahead = openAgain();
+    assertThat(ahead.get().heading()).isEqualTo("Friday, 1 May 2026");
+    assertThat(shell.get().status()).contains("saved");
+    assertThat(boats.get()).isEqualTo(BoatsState.waiting());
+    lanes.letGo();
+    assertThat(boats.get().list()).extracting(BoatsState.Item::name).containsExactly(boat.name());
+  }
+
+  @Test
+  void anActWhileOnlyWhatIsDueIsShownIsShownEverywhere() {
+    openAgain();
+    List<String> shown = new ArrayList<>();
+    rename("One", () -> shown.add(boats.get().list().get(0).name()));
+    lanes.letGo();
+    assertThat(shown).containsExactly("One");
+    assertThat(boats.get().list()).extracting(BoatsState.Item::name).containsExactly("One");
   }
 }

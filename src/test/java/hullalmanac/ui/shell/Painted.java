@@ -1,6 +1,6 @@
 package hullalmanac.ui.shell;
 
-import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.fixture.Contrast;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
@@ -28,13 +28,13 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
 /** A component laid out and painted without a display, and what is wrong with it. */
-final class Painted {
+public final class Painted {
   private final JComponent root;
   private final BufferedImage image;
   private final List<String> faults = new ArrayList<>();
   private final Set<Integer> sizes = new TreeSet<>();
 
-  Painted(JComponent root, int width, int height) {
+  public Painted(JComponent root, int width, int height) {
     this.root = root;
     root.setSize(width, height);
     for (int i = 0; i < 4; i++) {
@@ -47,7 +47,7 @@ final class Painted {
     each(root, this::look);
   }
 
-  List<String> faults() {
+  public List<String> faults() {
     return faults;
   }
 
@@ -63,12 +63,17 @@ final class Painted {
     return false;
   }
 
+  /** What was painted. */
+  BufferedImage image() {
+    return image;
+  }
+
   /** Sizes of text, in tenths of a point. */
-  Set<Integer> textSizes() {
+  public Set<Integer> textSizes() {
     return sizes;
   }
 
-  private static void layOut(Container container) {
+  static void layOut(Container container) {
     container.invalidate();
     container.doLayout();
     for (Component c : container.getComponents()) {
@@ -106,7 +111,21 @@ final class Painted {
     }
   }
 
-  private static boolean isControl(JComponent c) {
+  /** All components that are painted, at least in part. */
+  List<JComponent> shown() {
+    List<JComponent> shown = new ArrayList<>();
+    each(
+        root,
+        c -> {
+          if (onImage(c)) {
+            shown.add(c);
+          }
+        });
+    return shown;
+  }
+
+  /** Whether it is something that one does something with. */
+  static boolean isControl(JComponent c) {
     return c.isFocusable()
         && (c instanceof AbstractButton
             || c instanceof JComboBox<?>
@@ -129,7 +148,8 @@ final class Painted {
     }
   }
 
-  private Rectangle bounds(Component c) {
+  /** Where a component lies on the picture. */
+  Rectangle bounds(Component c) {
     Point at = SwingUtilities.convertPoint(c, 0, 0, root);
     return new Rectangle(at.x, at.y, c.getWidth(), c.getHeight());
   }
@@ -139,7 +159,7 @@ final class Painted {
   }
 
   /** The part of a component that nothing it lies in cuts off. */
-  private Rectangle seen(JComponent c) {
+  Rectangle seen(JComponent c) {
     Rectangle seen = bounds(c);
     for (Container p = c.getParent(); p != null && p != root.getParent(); p = p.getParent()) {
       seen = seen.intersection(bounds(p));
@@ -148,9 +168,7 @@ final class Painted {
   }
 
   private void inside(JComponent c) {
-    Rectangle parent = new Rectangle(0, 0, c.getParent().getWidth(), c.getParent().getHeight());
-    int focusRing = UIScale.scale(3);
-    parent.grow(focusRing, focusRing);
+    Rectangle parent = new Rectangle(c.getParent().getSize());
     if (!parent.contains(c.getBounds())) {
       faults.add(say(c) + " reaches out of its parent: " + c.getBounds() + " in " + parent);
     }
@@ -188,7 +206,7 @@ final class Painted {
       return;
     }
     Color ground = ground(c);
-    double ratio = ratio(c.getForeground(), ground);
+    double ratio = Contrast.ratio(c.getForeground(), ground);
     if (ratio < 4.5) {
       faults.add(
           String.format(
@@ -211,26 +229,7 @@ final class Painted {
         counts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey());
   }
 
-  /** Contrast ratio of two colours, 1 to 21; W3C, WCAG 2.2, "contrast ratio". */
-  static double ratio(Color a, Color b) {
-    double one = luminance(a);
-    double other = luminance(b);
-    return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
-  }
-
-  /** Relative luminance of an sRGB colour; W3C, WCAG 2.2, "relative luminance". */
-  private static double luminance(Color c) {
-    return 0.2126 * linear(c.getRed())
-        + 0.7152 * linear(c.getGreen())
-        + 0.0722 * linear(c.getBlue());
-  }
-
-  private static double linear(int channel) {
-    double s = channel / 255.0;
-    return s <= 0.04045 ? s / 12.92 : Math.pow((s + 0.055) / 1.055, 2.4);
-  }
-
-  private static String say(JComponent c) {
+  static String say(JComponent c) {
     String text =
         c instanceof JLabel l
             ? l.getText()

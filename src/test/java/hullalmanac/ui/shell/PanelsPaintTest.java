@@ -7,32 +7,27 @@ import hullalmanac.core.find.FindIndex;
 import hullalmanac.core.find.Hit;
 import hullalmanac.core.find.HitKind;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Estimate;
-import hullalmanac.core.record.Id;
-import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Kind;
-import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.takings.OpenItems;
+import hullalmanac.core.record.With;
+import hullalmanac.core.work.Removal;
 import hullalmanac.exchange.photo.DrawnPhotos;
+import hullalmanac.fixture.Bench;
+import hullalmanac.fixture.Contrast;
+import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
-import hullalmanac.present.edit.AccountSheet;
+import hullalmanac.present.Look;
 import hullalmanac.present.edit.BinSheet;
-import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
-import hullalmanac.present.edit.EstimateSheet;
-import hullalmanac.present.edit.InvoiceSheet;
-import hullalmanac.present.edit.NewBoatSheet;
-import hullalmanac.present.edit.PartySheet;
-import hullalmanac.present.edit.PaymentSheet;
-import hullalmanac.present.edit.ProductSheet;
-import hullalmanac.present.edit.StandingSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.start.StartPresenter;
+import hullalmanac.present.table.TableMemory;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
@@ -40,6 +35,7 @@ import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.find.HitCell;
 import hullalmanac.ui.owner.OwnerPanel;
 import hullalmanac.ui.sheet.SheetPanel;
+import hullalmanac.ui.start.StartPanel;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.ScrollColumn;
 import java.awt.BorderLayout;
@@ -76,6 +72,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Paints every place in both themes and three zooms, and looks at what was painted. */
 class PanelsPaintTest {
@@ -129,32 +126,25 @@ class PanelsPaintTest {
   }
 
   @ParameterizedTest
+  @ValueSource(floats = {1f, 2f})
+  void paintsEveryPlaceWholeInHighContrast(float zoom) throws Exception {
+    for (Place place : Place.values()) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(new Look(Look.Tint.HIGH_CONTRAST, zoom, false, true));
+            ShellPanel panel = new ShellPanel(presenter, () -> {});
+            presenter.go(place);
+            painted.set(new Painted(panel, 1280, 800));
+          });
+      assertThat(painted.get().faults()).as(place + " at " + zoom).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
   @MethodSource("looks")
   void paintsEverySheetWhole(boolean dark, float zoom) throws Exception {
-    Boat boat = record.almanac().boats().get(0);
-    Visit visit =
-        record.almanac().visits().stream()
-            .filter(v -> v.boat().equals(boat.id()))
-            .findFirst()
-            .orElseThrow();
-    List<Sheet> sheets =
-        List.of(
-            new NewBoatSheet(presenter),
-            new BoatSheet(presenter, boat.id()),
-            new VisitSheet(presenter, visit.id()),
-            new PartySheet(presenter, record.almanac().parties().get(0).id()),
-            new ProductSheet(presenter, record.almanac().products().get(0).id()),
-            new ChangesSheet(presenter, Kind.BOAT, boat.id(), boat.name()),
-            new CatchUpSheet(presenter),
-            new BinSheet(presenter),
-            new StandingSheet(presenter),
-            new AccountSheet(presenter, owing()),
-            new InvoiceSheet(presenter, invoice(false)),
-            new InvoiceSheet(presenter, invoice(true)),
-            new PaymentSheet(presenter, Optional.of(owing()), Optional.empty()),
-            new EstimateSheet(presenter, estimate(Estimate.State.OFFERED)),
-            new EstimateSheet(presenter, estimate(Estimate.State.ACCEPTED)));
-    for (Sheet sheet : sheets) {
+    for (Sheet sheet : EverySheet.of(presenter, record.almanac())) {
       AtomicReference<Painted> painted = new AtomicReference<>();
       SwingUtilities.invokeAndWait(
           () -> {
@@ -171,24 +161,63 @@ class PanelsPaintTest {
     }
   }
 
-  private static Id<Party> owing() {
-    return OpenItems.of(record.almanac(), record.today()).accounts().get(0).party().id();
+  /** The bin and what changed say more once something was removed and changed. */
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheBinAndWhatChangedWholeWhenTheyHoldSomething(boolean dark, float zoom)
+      throws Exception {
+    try (Bench bench = Bench.open(drawn.resolve("bench-" + dark + zoom))) {
+      ShellPresenter desk = bench.presenter();
+      Boat kept = bench.boat("Siskin");
+      Boat gone = bench.boat("Merganser");
+      desk.edit(
+          kept.name() + ": a note of some length about where her fenders lie",
+          almanac -> Edit.put(With.component(kept, "note", "Fenders aft. ".repeat(12))));
+      desk.change("Removed " + gone.name(), almanac -> Removal.of(almanac, gone), () -> {});
+      for (Sheet sheet :
+          List.of(new BinSheet(desk), new ChangesSheet(desk, Kind.BOAT, kept.id(), kept.name()))) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              ShellPanel panel = new ShellPanel(desk, () -> {});
+              desk.open(sheet);
+              painted.set(new Painted(panel, 1280, 800));
+              assertThat(painted.get().shown().stream().anyMatch(PanelsPaintTest::holdsSomething))
+                  .as(sheet.getClass().getSimpleName() + " holds something")
+                  .isTrue();
+              desk.leave();
+            });
+        assertThat(painted.get().faults())
+            .as(sheet.getClass().getSimpleName() + " at " + zoom)
+            .isEmpty();
+      }
+    }
   }
 
-  private static Id<Invoice> invoice(boolean issued) {
-    return record.almanac().books().invoices().stream()
-        .filter(i -> i.issued() == issued)
-        .findFirst()
-        .orElseThrow()
-        .id();
+  private static boolean holdsSomething(JComponent c) {
+    return c instanceof JTable || (c instanceof JButton b && b.getText().startsWith("Put back"));
   }
 
-  private static Id<Estimate> estimate(Estimate.State state) {
-    return record.almanac().books().estimates().stream()
-        .filter(e -> e.state() == state)
-        .findFirst()
-        .orElseThrow()
-        .id();
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsTheWaysToBeginWhole(boolean dark, float zoom) throws Exception {
+    for (boolean there : new boolean[] {false, true}) {
+      AtomicReference<Painted> painted = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            StartPresenter start =
+                new StartPresenter(
+                    null,
+                    new StartPresenter.Found(
+                        "HullAlmanac", there, true, Optional.of("copies/almanac-2026-05-01.db")),
+                    Optional.of("The record is open on another computer."));
+            painted.set(new Painted(new StartPanel(start, Optional::empty), 620, 660));
+          });
+      assertThat(painted.get().faults()).as(there + " at " + zoom).isEmpty();
+      assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+    }
   }
 
   /** Every control of a sheet and its grids' rows are as high as a wet thumb wants them. */
@@ -201,7 +230,7 @@ class PanelsPaintTest {
         () -> {
           Theme.start(false, 1f);
           Theme.wetHands(true);
-          SheetPanel panel = new SheetPanel(() -> {});
+          SheetPanel panel = new SheetPanel(() -> {}, new TableMemory());
           VisitSheet sheet = new VisitSheet(presenter, visit.id());
           presenter.open(sheet);
           panel.open(sheet);
@@ -246,6 +275,16 @@ class PanelsPaintTest {
         });
     assertThat(painted.get().faults()).isEmpty();
     assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsAheadAsATableWhole(boolean dark, float zoom) throws Exception {
+    presenter.ahead().asTable(true);
+    Painted painted = paint(dark, zoom, Place.AHEAD);
+    presenter.ahead().asTable(false);
+    assertThat(painted.faults()).isEmpty();
+    assertThat(painted.textSizes()).hasSizeBetween(1, 3);
   }
 
   @ParameterizedTest
@@ -379,7 +418,7 @@ class PanelsPaintTest {
               OwnerPanel panel = new OwnerPanel(presenter.owner()::picture, () -> {});
               presenter.owner().onChange(state -> state.ifPresent(panel::show));
               presenter.showOwner(boat.id());
-              new Painted(panel, wide, 1080);
+              assertThat(new Painted(panel, wide, 800).faults()).as(name).isEmpty();
               JComponent page = page(panel);
               int width = page.getWidth();
               page.getParent().remove(page);
@@ -437,9 +476,9 @@ class PanelsPaintTest {
   /** W3C, WCAG 2.2: black on white is 21:1; #767676 on white is the lightest grey that passes. */
   @Test
   void reckonsContrastAsTheStandardDoes() {
-    assertThat(Painted.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
-    assertThat(Painted.ratio(new Color(0x767676), Color.WHITE)).isBetween(4.5, 4.55);
-    assertThat(Painted.ratio(new Color(0x777777), Color.WHITE)).isLessThan(4.5);
+    assertThat(Contrast.ratio(Color.BLACK, Color.WHITE)).isCloseTo(21, within(1e-9));
+    assertThat(Contrast.ratio(new Color(0x767676), Color.WHITE)).isBetween(4.5, 4.55);
+    assertThat(Contrast.ratio(new Color(0x777777), Color.WHITE)).isLessThan(4.5);
   }
 
   private static JComponent at(JComponent c, int x, int y, int width, int height) {

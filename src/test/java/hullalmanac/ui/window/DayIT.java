@@ -63,13 +63,13 @@ class DayIT {
     window.await(() -> window.focused().startsWith("call owner"));
     int keys = window.keys();
     window.type("nell farrow");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("5550199");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("wheatear");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("9.9m");
-    window.press(KeyEvent.VK_TAB);
+    window.tab();
     window.type("quillhaven");
     window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
     window.await(() -> has("wheatear"));

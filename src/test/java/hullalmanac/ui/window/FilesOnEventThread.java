@@ -1,32 +1,88 @@
 package hullalmanac.ui.window;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import jdk.jfr.Recording;
 import jdk.jfr.consumer.RecordedEvent;
+import jdk.jfr.consumer.RecordedFrame;
 import jdk.jfr.consumer.RecordingFile;
 
 /**
- * Records which files the event thread reads and writes, by the events of the Java virtual machine
- * itself. Class files, fonts (which Java unpacks under names with +~JF), the system's own files and
- * the program's resources are left out.
+ * Records which files the event thread touches, and each call of SQLite on it: what is asked,
+ * opened and changed by {@link CallsOnEventThread}, what is read and written by the events of the
+ * Java virtual machine itself. What Java itself does for classes and fonts is left out, and so are
+ * the program's own classes and resources.
  */
 final class FilesOnEventThread implements AutoCloseable {
   private static final List<String> EVENTS =
       List.of("jdk.FileRead", "jdk.FileWrite", "jdk.FileForce");
 
-  private final Recording recording = new Recording();
+  /** Beginnings of the paths of Java, of the program and of its libraries. */
+  private static final List<String> OWN =
+      Stream.concat(
+              Stream.of(System.getProperty("java.home"), "/dev/", "/proc/", "/sys/"),
+              Stream.of("java.class.path", "surefire.test.class.path")
+                  .flatMap(
+                      name -> Stream.of(System.getProperty(name, "").split(File.pathSeparator)))
+                  .filter(part -> !part.isEmpty())
+                  .map(part -> Path.of(part).toAbsolutePath().toString()))
+          .toList();
 
-  FilesOnEventThread() {
+  private final Recording recording = new Recording();
+  private final CallsOnEventThread calls = new CallsOnEventThread();
+
+  /**
+   * A file touched, or a call of SQLite.
+   *
+   * @param how the method or event
+   * @param files empty where that is not known
+   * @param callers nearest first, each as its class and method
+   */
+  private record Touch(String how, List<String> files, List<String> callers) {
+    boolean counts() {
+      boolean own = !files.isEmpty() && files.stream().allMatch(FilesOnEventThread::isOwn);
+      return !own && callers.stream().noneMatch(FilesOnEventThread::isJavas);
+    }
+
+    String words() {
+      String from =
+          callers.stream()
+              .filter(c -> c.startsWith("hullalmanac."))
+              .findFirst()
+              .orElseGet(() -> String.join(" < ", callers));
+      return how + " " + files + " from " + from;
+    }
+  }
+
+  FilesOnEventThread() throws IOException {
     EVENTS.forEach(event -> recording.enable(event).withoutThreshold().withStackTrace());
     recording.start();
   }
 
-  /** Stops, and names the files touched. */
+  /** What was touched, and from where in the program. */
   List<String> touched() throws IOException {
     recording.stop();
+    return Stream.concat(calls.calls().stream().map(FilesOnEventThread::touch), events().stream())
+        .filter(Touch::counts)
+        .map(Touch::words)
+        .distinct()
+        .toList();
+  }
+
+  private static Touch touch(CallsOnEventThread.Call call) {
+    return new Touch(
+        call.method(), call.files(), call.from().stream().map(FilesOnEventThread::frame).toList());
+  }
+
+  private static String frame(StackTraceElement f) {
+    return f.getClassName() + "." + f.getMethodName() + ":" + f.getLineNumber();
+  }
+
+  private List<Touch> events() throws IOException {
     Path file = Files.createTempFile("event-thread", ".jfr");
     try {
       recording.dump(file);
@@ -34,29 +90,45 @@ final class FilesOnEventThread implements AutoCloseable {
           .filter(e -> EVENTS.contains(e.getEventType().getName()))
           .filter(e -> e.getThread() != null && e.getThread().getJavaName() != null)
           .filter(e -> e.getThread().getJavaName().startsWith("AWT-EventQueue"))
-          .map(FilesOnEventThread::path)
-          .filter(FilesOnEventThread::ofARecord)
-          .distinct()
+          .map(FilesOnEventThread::touch)
           .toList();
     } finally {
       Files.deleteIfExists(file);
     }
   }
 
-  private static String path(RecordedEvent event) {
-    return String.valueOf(event.getString("path"));
+  private static Touch touch(RecordedEvent event) {
+    List<String> callers =
+        event.getStackTrace() == null
+            ? List.of()
+            : event.getStackTrace().getFrames().stream().map(FilesOnEventThread::frame).toList();
+    return new Touch(
+        event.getEventType().getName(), List.of(String.valueOf(event.getString("path"))), callers);
   }
 
-  private static boolean ofARecord(String path) {
-    return !path.startsWith(System.getProperty("java.home"))
-        && !path.contains("/target/classes/")
-        && !path.matches("/(dev|etc|proc|sys)/.*")
-        && !path.contains("+~JF")
-        && !path.matches(".*(\\.jar|\\.class|\\.ttf|\\.otf|\\.pfb|\\.so|\\.properties)");
+  private static String frame(RecordedFrame f) {
+    return f.getMethod().getType().getName()
+        + "."
+        + f.getMethod().getName()
+        + ":"
+        + f.getLineNumber();
+  }
+
+  private static boolean isOwn(String file) {
+    return OWN.stream().anyMatch(file::startsWith);
+  }
+
+  /** Whether Java looks for a class or for the shape of a letter. */
+  private static boolean isJavas(String caller) {
+    return caller.startsWith("sun.font.")
+        || caller.startsWith("java.awt.Font.createFont")
+        || caller.startsWith("jdk.internal.loader.")
+        || caller.startsWith("java.lang.ClassLoader.");
   }
 
   @Override
   public void close() {
+    calls.stop();
     recording.close();
   }
 }

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @ExtendWith(NeedsDisplay.OnDisplay.class)
-@interface NeedsDisplay {
+public @interface NeedsDisplay {
   /** Whether there is a display. */
   final class OnDisplay implements ExecutionCondition {
     @Override

@@ -5,20 +5,25 @@ import hullalmanac.present.TaskRunner;
 import hullalmanac.present.boats.BoatsState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.present.shell.WindowLook;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
 import hullalmanac.service.SampleService;
+import hullalmanac.ui.owner.OwnerWindow;
 import hullalmanac.ui.shell.MainWindow;
 import hullalmanac.ui.task.SwingTaskRunner;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
+import java.awt.Frame;
+import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Robot;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -27,17 +32,25 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JMenuItem;
+import javax.swing.MenuElement;
+import javax.swing.MenuSelectionManager;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
 /** The real window on a record of its own, used by real keys and clicks, which are counted. */
 final class OpenWindow {
-  private static final int PATIENCE_MS = 30_000;
+  private static final int PATIENCE_MS = 120_000;
+
+  /** What is asked leads to an answer, which may ask again. */
+  private static final int ROUNDS = 5;
 
   private final RecordService record;
   private final SwingTaskRunner tasks = new SwingTaskRunner();
@@ -45,21 +58,23 @@ final class OpenWindow {
   private final Robot robot = new Robot();
   private final ShellPresenter presenter;
   private MainWindow window;
+  private final AtomicReference<WindowLook> left = new AtomicReference<>();
   private int keys;
   private int clicks;
 
-  private OpenWindow(RecordService record) throws Exception {
+  private OpenWindow(RecordService record, Optional<WindowLook> look) throws Exception {
     this.record = record;
     presenter = new ShellPresenter(FleetService.of(record), new EditService(record), tasks);
     robot.setAutoDelay(20);
     onEventThread(
         () -> {
           Theme.start(false, 1f);
-          window = new MainWindow(presenter, Optional.empty(), look -> {});
+          window = new MainWindow(presenter, look, left::set);
           window.open();
           return null;
         });
-    await(() -> all(window.frame(), true).contains("boats are due within ten weeks"));
+    await(
+        () -> onEventThread(() -> all(window.frame(), true)).contains("are due within ten weeks"));
     // The visits of care plans, which are planned after the first look, can be taken back.
     await(() -> onEventThread(() -> showing("Undo")));
   }
@@ -78,15 +93,26 @@ final class OpenWindow {
 
   /** Opens the window on the record that is in the folder already. */
   static OpenWindow again(Path home) throws Exception {
+    return again(home, Optional.empty());
+  }
+
+  /** The same, with the window as it was left. */
+  static OpenWindow again(Path home, Optional<WindowLook> look) throws Exception {
+    return on(home.resolve("sample"), OpenWindow::refuseEventThread, look);
+  }
+
+  /**
+   * Opens the window on a record.
+   *
+   * @param guard called before each use of the record's file
+   */
+  static OpenWindow on(Path record, Runnable guard, Optional<WindowLook> look) throws Exception {
     return new OpenWindow(
         RecordService.open(
-            home.resolve("sample"),
+            record,
             new RecordService.Surroundings(
-                Clock.systemUTC(),
-                new Random()::nextLong,
-                "desk",
-                1,
-                OpenWindow::refuseEventThread)));
+                Clock.systemUTC(), new Random()::nextLong, "desk", 1, guard)),
+        look);
   }
 
   JFrame frame() {
@@ -95,11 +121,16 @@ final class OpenWindow {
 
   /** Presses Tab and waits a little for the cursor to go on. */
   void tab() throws Exception {
-    Component before = onEventThread(frame()::getFocusOwner);
+    Component before = onEventThread(OpenWindow::focusOwner);
     press(KeyEvent.VK_TAB);
-    for (int i = 0; i < 20 && onEventThread(frame()::getFocusOwner) == before; i++) {
+    for (int i = 0; i < 20 && onEventThread(OpenWindow::focusOwner) == before; i++) {
       Thread.sleep(20);
     }
+  }
+
+  /** What has the cursor, in whichever window. */
+  static Component focusOwner() {
+    return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
   }
 
   ShellPresenter presenter() {
@@ -193,6 +224,16 @@ final class OpenWindow {
         });
   }
 
+  /** The windows that show a boat to her owner. */
+  static List<JFrame> owners() throws Exception {
+    return onEventThread(
+        () ->
+            Arrays.stream(Frame.getFrames())
+                .filter(f -> f.isShowing() && OwnerWindow.NAME.equals(f.getName()))
+                .map(JFrame.class::cast)
+                .toList());
+  }
+
   /** All that Ahead says, also while it is not seen. */
   String rowsAhead() throws Exception {
     return onEventThread(() -> all((Container) named(window.frame(), "place AHEAD"), false));
@@ -260,6 +301,20 @@ final class OpenWindow {
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
   }
 
+  /** Waits until both lanes and the event thread have done what was asked of them so far. */
+  void settle() throws Exception {
+    for (int i = 0; i < ROUNDS; i++) {
+      for (TaskRunner.Lane lane : TaskRunner.Lane.values()) {
+        CountDownLatch answered = new CountDownLatch(1);
+        tasks.run(lane, () -> true, done -> answered.countDown(), failed -> {});
+        if (!answered.await(PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+          throw new AssertionError("the lane " + lane + " did not come to rest");
+        }
+      }
+      robot.waitForIdle();
+    }
+  }
+
   /** Does something on the event thread. */
   void run(Runnable act) throws Exception {
     onEventThread(
@@ -287,6 +342,43 @@ final class OpenWindow {
       }
       Thread.sleep(50);
     }
+  }
+
+  /** Closes the window as a person does, and says how it was left. */
+  WindowLook leave() throws Exception {
+    run(
+        () ->
+            window
+                .frame()
+                .dispatchEvent(new WindowEvent(window.frame(), WindowEvent.WINDOW_CLOSING)));
+    await(() -> left.get() != null);
+    close();
+    return left.get();
+  }
+
+  /** What is chosen in the menu that is open; empty when nothing is or there is none. */
+  String chosenInMenu() throws Exception {
+    return onEventThread(
+        () -> {
+          MenuElement[] path = MenuSelectionManager.defaultManager().getSelectedPath();
+          return path.length > 0 && path[path.length - 1] instanceof JMenuItem item
+              ? item.getText()
+              : "";
+        });
+  }
+
+  /** All that the menu that is open offers; empty while there is none. */
+  List<String> menu() throws Exception {
+    return onEventThread(
+        () -> {
+          MenuElement[] path = MenuSelectionManager.defaultManager().getSelectedPath();
+          return path.length == 0
+              ? List.of()
+              : Arrays.stream(path[0].getSubElements())
+                  .filter(JMenuItem.class::isInstance)
+                  .map(e -> ((JMenuItem) e).getText())
+                  .toList();
+        });
   }
 
   void close() throws Exception {

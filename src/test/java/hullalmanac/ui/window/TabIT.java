@@ -2,7 +2,10 @@ package hullalmanac.ui.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
+import hullalmanac.fixture.EverySheet;
+import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import java.awt.Component;
 import java.awt.Container;
@@ -14,6 +17,7 @@ import java.util.List;
 import java.util.Set;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JScrollBar;
 import javax.swing.JTabbedPane;
@@ -72,14 +76,29 @@ class TabIT {
   }
 
   private void reachesAll(String where) throws Exception {
+    reachesAll(where, window.frame(), 6);
+  }
+
+  /**
+   * @param in what holds the controls
+   * @param least how many there are at least
+   */
+  private void reachesAll(String where, Container in, int least) throws Exception {
     List<Component> controls =
         OpenWindow.onEventThread(
             () -> {
               List<Component> all = new ArrayList<>();
-              collect(window.frame(), all);
+              collect(in, all);
               return all;
             });
-    assertThat(controls).as(where).hasSizeGreaterThan(5);
+    assertThat(controls).as(where).hasSizeGreaterThanOrEqualTo(least);
+    assertThat(controls)
+        .as(where)
+        .allSatisfy(
+            c ->
+                assertThat(c.getAccessibleContext().getAccessibleName())
+                    .as("name of " + say(c))
+                    .isNotBlank());
     Set<Component> reached = Collections.newSetFromMap(new IdentityHashMap<>());
     for (int i = 0; i < MOST_TABS && !reached.containsAll(controls); i++) {
       window.tab();
@@ -91,9 +110,9 @@ class TabIT {
   }
 
   /** What has the cursor, and what it lies in: the editor of a box is the box. */
-  private List<Component> focusOwners() {
+  private static List<Component> focusOwners() {
     List<Component> owners = new ArrayList<>();
-    for (Component c = window.frame().getFocusOwner(); c != null; c = c.getParent()) {
+    for (Component c = OpenWindow.focusOwner(); c != null; c = c.getParent()) {
       owners.add(c);
     }
     return owners;
@@ -114,20 +133,39 @@ class TabIT {
   }
 
   @Test
-  void throughTheSheetsOnesWritesOnMost() throws Exception {
-    window.run(() -> window.presenter().boats().newBoat());
-    window.await(() -> window.focused().startsWith("call"));
-    reachesAll("a new boat");
-    window.run(
-        () -> {
-          window.presenter().leave();
-          window.presenter().boats().change();
-        });
-    window.await(() -> window.focused().startsWith("facts"));
-    reachesAll("a boat's facts");
-    var visit = window.almanac().visits().get(0).id();
-    window.run(() -> window.presenter().open(new VisitSheet(window.presenter(), visit)));
-    window.await(() -> window.focused().startsWith("visit"));
-    reachesAll("a visit");
+  void throughEverySheet() throws Exception {
+    for (Sheet sheet : EverySheet.of(window.presenter(), window.almanac())) {
+      window.run(() -> window.presenter().open(sheet));
+      window.await(() -> window.place() == null);
+      reachesAll(sheet.getClass().getSimpleName());
+      window.run(() -> window.presenter().leave());
+      window.await(() -> window.place() != null);
+    }
+  }
+
+  @Test
+  void throughFindingAndNotBehindIt() throws Exception {
+    window.run(() -> window.presenter().startFinding());
+    window.await(() -> window.focused().equals("find anything"));
+    reachesAll("finding", (Container) window.frame().getGlassPane(), 1);
+    window.tab();
+    assertThat(window.focused()).isEqualTo("find anything");
+  }
+
+  @Test
+  void throughTheOwnersView() throws Exception {
+    Id<Boat> boat = window.almanac().photos().get(0).boat();
+    window.run(() -> window.presenter().showOwner(boat));
+    window.await(() -> OpenWindow.owners().stream().anyMatch(JFrame::isFocused));
+    JFrame owner = OpenWindow.owners().get(0);
+    window.await(() -> OpenWindow.named(owner, "pair") != null);
+    reachesAll("the owner's view", owner, 1);
+    Set<Component> reached = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (int i = 0; i < 10; i++) {
+      window.tab();
+      OpenWindow.onEventThread(() -> reached.addAll(focusOwners()));
+    }
+    assertThat(reached).contains(OpenWindow.named(owner, "pair"));
+    window.run(() -> window.presenter().owner().leave());
   }
 }

@@ -1,0 +1,2 @@
+/** The place for settings. Start at {@link hullalmanac.ui.settings.SettingsPanel}. */
+package hullalmanac.ui.settings;

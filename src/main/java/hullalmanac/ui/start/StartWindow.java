@@ -1,0 +1,57 @@
+package hullalmanac.ui.start;
+
+import com.formdev.flatlaf.extras.FlatSVGUtils;
+import com.formdev.flatlaf.util.SystemFileChooser;
+import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.present.start.StartPresenter;
+import java.util.Optional;
+import javax.swing.JFrame;
+import javax.swing.WindowConstants;
+
+/** The first window. To be made on the event thread. */
+public final class StartWindow {
+  private final JFrame frame = new JFrame("Hull Almanac");
+
+  /**
+   * @param closed called when it was closed without a choice
+   */
+  public StartWindow(StartPresenter presenter, Runnable closed) {
+    frame.setContentPane(new StartPanel(presenter, this::folder));
+    frame.setIconImages(FlatSVGUtils.createWindowIconImages("/hullalmanac/ui/icons/program.svg"));
+    frame.setSize(UIScale.scale(620), UIScale.scale(660));
+    frame.setLocationRelativeTo(null);
+    frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    frame.addWindowListener(
+        new java.awt.event.WindowAdapter() {
+          @Override
+          public void windowClosing(java.awt.event.WindowEvent e) {
+            frame.dispose();
+            closed.run();
+          }
+        });
+  }
+
+  private Optional<String> folder() {
+    SystemFileChooser chooser = new SystemFileChooser();
+    chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);
+    chooser.setDialogTitle("The folder that holds almanac.db");
+    boolean chosen = chooser.showOpenDialog(frame) == SystemFileChooser.APPROVE_OPTION;
+    Object folder = chosen ? chooser.getSelectedFile() : null;
+    return Optional.ofNullable(folder).map(Object::toString);
+  }
+
+  /** Shows it. */
+  public void open() {
+    frame.setVisible(true);
+  }
+
+  /** Takes it away, when a way was gone. */
+  public void close() {
+    frame.dispose();
+  }
+
+  /** The frame, for those who look at it from outside. */
+  public JFrame frame() {
+    return frame;
+  }
+}

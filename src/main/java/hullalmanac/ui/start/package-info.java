@@ -1,0 +1,2 @@
+/** The first window. Start at {@link hullalmanac.ui.start.StartWindow}. */
+package hullalmanac.ui.start;

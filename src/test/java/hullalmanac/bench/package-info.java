@@ -1,0 +1,2 @@
+/** What benchmarks reckon with; the benchmarks themselves are in {@code src/bench}. */
+package hullalmanac.bench;

@@ -1,0 +1,73 @@
+package hullalmanac.ui.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Said;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.service.Fleet;
+import hullalmanac.ui.theme.Theme;
+import java.awt.Component;
+import java.awt.event.FocusEvent;
+import java.util.Arrays;
+import java.util.function.Consumer;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a field does as the cursor comes into it. */
+class FieldViewTest {
+  private static final class Quiet implements Sheet {
+    @Override
+    public void onChange(Consumer<SheetState> view) {}
+
+    @Override
+    public void show(Fleet fleet) {}
+
+    @Override
+    public Said say(At at, String text) {
+      return Said.NOTHING;
+    }
+
+    @Override
+    public void enter(At at, String text) {}
+  }
+
+  /** Somebody who was called away in the middle of a word goes on writing it. */
+  @ParameterizedTest
+  @CsvSource({
+    "false, TRAVERSAL_FORWARD, w",
+    "false, TRAVERSAL_BACKWARD, w",
+    "false, ACTIVATION,",
+    "true, ACTIVATION,",
+    "true, UNKNOWN,"
+  })
+  void selectsWhatStandsThereUnlessTheWindowOnlyCameBack(
+      boolean forAMoment, FocusEvent.Cause cause, String selected) throws Exception {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          FieldView view =
+              FieldView.labelled(
+                  "call",
+                  new SheetState.Field("boat", "Boat", new Input.Line(""), "", Said.NOTHING),
+                  new Quiet());
+          JTextField line =
+              Arrays.stream(view.getComponents())
+                  .filter(JTextField.class::isInstance)
+                  .map(JTextField.class::cast)
+                  .findFirst()
+                  .orElseThrow();
+          line.setText("w");
+          FocusEvent lost = new FocusEvent(line, FocusEvent.FOCUS_LOST, forAMoment);
+          Arrays.stream(line.getFocusListeners()).forEach(l -> l.focusLost(lost));
+          FocusEvent gained =
+              new FocusEvent(line, FocusEvent.FOCUS_GAINED, false, (Component) null, cause);
+          Arrays.stream(line.getFocusListeners()).forEach(l -> l.focusGained(gained));
+          assertThat(line.getSelectedText()).isEqualTo(selected);
+        });
+  }
+}

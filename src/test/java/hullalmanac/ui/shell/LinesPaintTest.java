@@ -1,0 +1,182 @@
+package hullalmanac.ui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
+import hullalmanac.fixture.EverySheet;
+import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.fixture.OpenSample;
+import hullalmanac.present.Look;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.shell.Place;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.ui.find.FindPanel;
+import hullalmanac.ui.owner.OwnerPanel;
+import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.ItemCell;
+import java.awt.Color;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollBar;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Paints every place and sheet in both themes, as the window shows it first and as high as it gets,
+ * and looks at the lines that carry meaning.
+ */
+class LinesPaintTest {
+  private static final int[] HEIGHTS = {800, 3200};
+  private static ShellPresenter presenter;
+
+  @BeforeAll
+  static void openSample() {
+    presenter =
+        new ShellPresenter(OpenSample.service(), OpenSample.edits(), new InlineTaskRunner());
+    presenter.load();
+  }
+
+  @AfterAll
+  static void light() throws Exception {
+    SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
+  }
+
+  private static PaintedLines look(Look.Tint tint, int height, Supplier<JComponent> make)
+      throws Exception {
+    AtomicReference<PaintedLines> lines = new AtomicReference<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(new Look(tint, 1f, false, false));
+          JComponent made = make.get();
+          lines.set(new PaintedLines(made, new Painted(made, 1280, height)).look());
+        });
+    return lines.get();
+  }
+
+  private static void holds(Look.Tint tint, String what, Supplier<JComponent> make)
+      throws Exception {
+    for (int height : HEIGHTS) {
+      PaintedLines lines = look(tint, height, make);
+      assertThat(lines.looked()).as(what).isGreaterThan(10);
+      assertThat(lines.faults()).as(what + " at " + height).isEmpty();
+    }
+  }
+
+  private static ShellPanel shell(Runnable open) {
+    ShellPanel panel = new ShellPanel(presenter, () -> {});
+    open.run();
+    return panel;
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfEveryPlaceStandOut(Look.Tint tint) throws Exception {
+    for (Place place : Place.values()) {
+      holds(tint, place.words(), () -> shell(() -> presenter.go(place)));
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfEverySheetStandOut(Look.Tint tint) throws Exception {
+    for (Sheet sheet : EverySheet.of(presenter, OpenSample.fleet().almanac())) {
+      holds(tint, sheet.getClass().getSimpleName(), () -> shell(() -> presenter.open(sheet)));
+      presenter.leave();
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfFindingStandOut(Look.Tint tint) throws Exception {
+    PaintedLines lines =
+        look(
+            tint,
+            800,
+            () -> {
+              FindPanel panel = new FindPanel(presenter.find(), () -> {});
+              presenter.startFinding();
+              presenter.find().type("quill");
+              return panel;
+            });
+    assertThat(lines.looked()).isGreaterThan(8);
+    assertThat(lines.faults()).isEmpty();
+    presenter.find().leave();
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfTheOwnersViewStandOut(Look.Tint tint) throws Exception {
+    Id<Boat> boat = OpenSample.fleet().almanac().photos().get(0).boat();
+    for (int height : HEIGHTS) {
+      PaintedLines lines =
+          look(
+              tint,
+              height,
+              () -> {
+                OwnerPanel panel = new OwnerPanel(presenter.owner()::picture, () -> {});
+                presenter.owner().onChange(state -> state.ifPresent(panel::show));
+                presenter.showOwner(boat);
+                return panel;
+              });
+      assertThat(lines.looked()).isGreaterThan(4);
+      assertThat(lines.faults()).isEmpty();
+      presenter.owner().leave();
+      presenter.owner().onChange(state -> {});
+    }
+  }
+
+  /** The check itself, on a panel that has each fault once, and on the same made well. */
+  @Test
+  void seesEachFault() throws Exception {
+    List<String> faults = look(Look.Tint.LIGHT, 400, () -> panel(true)).faults();
+    assertThat(String.join("\n", faults))
+        .contains("the left border of JTextField \"faint\" stands out by 1.")
+        .contains("the cursor on JButton \"cut\" at its left side is seen on")
+        .contains("the one chosen in JList \"all the same\" is told by 0 points")
+        .contains("the thumb at");
+    assertThat(look(Look.Tint.LIGHT, 400, () -> panel(false)).faults()).isEmpty();
+  }
+
+  private static JPanel panel(boolean broken) {
+    JPanel panel = new JPanel(null);
+    JTextField field = new JTextField("faint");
+    JPanel narrow = new JPanel(null);
+    JButton button = new JButton("cut");
+    JList<String> list = new JList<>(new String[] {"one", "two"});
+    list.setName("all the same");
+    JScrollBar bar = new JScrollBar(JScrollBar.VERTICAL, 0, 10, 0, 100);
+    if (broken) {
+      field.setBorder(BorderFactory.createLineBorder(new Color(0xdddddd)));
+      list.setSelectionBackground(list.getBackground());
+      list.setSelectionForeground(list.getForeground());
+      bar.putClientProperty("FlatLaf.style", "thumb: #cccccc");
+    } else {
+      list.setCellRenderer(
+          new ItemCell<>(new ItemCell.Lines<>(name -> name, name -> "", name -> "")));
+    }
+    list.setSelectedIndex(0);
+    panel.add(at(field, 10, 10, 120, 34));
+    panel.add(at(narrow, 10, 60, 140, 60));
+    narrow.add(at(button, broken ? -2 : 10, 10, 100, 34));
+    panel.add(at(list, 10, 130, 120, 100));
+    panel.add(at(bar, 300, 10, 14, 300));
+    return panel;
+  }
+
+  private static JComponent at(JComponent c, int x, int y, int width, int height) {
+    c.setBounds(x, y, width, height);
+    return c;
+  }
+}
