@@ -17,14 +17,21 @@ public record TaxTerms(boolean inclusive, At at, Rounding rounding) {
   /** Where taxes are rounded. */
   public enum At implements Coded {
     /** Each line by itself. */
-    LINE("line"),
+    LINE("line", "each line"),
     /** Each tax once, over all lines. */
-    TOTAL("total");
+    TOTAL("total", "the whole bill");
 
     private final String code;
+    private final String words;
 
-    At(String code) {
+    At(String code, String words) {
       this.code = code;
+      this.words = words;
+    }
+
+    @Override
+    public String words() {
+      return words;
     }
 
     @Override

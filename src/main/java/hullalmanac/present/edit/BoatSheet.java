@@ -6,7 +6,6 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.CarePlan;
 import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.Edit;
-import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Past;
@@ -18,7 +17,6 @@ import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Tone;
 import hullalmanac.core.record.Water;
-import hullalmanac.core.takings.EstimateDraft;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
@@ -29,7 +27,6 @@ import java.time.Month;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 
 /** All that is known of a boat, to be changed where it stands. */
@@ -133,6 +130,7 @@ public final class BoatSheet extends FleetSheet {
     blocks.add(
         buttons(
             new SheetState.Button("done", "Done", true),
+            new SheetState.Button("price", "What it costs", false),
             new SheetState.Button("estimate", "New estimate", false),
             new SheetState.Button("changes", "What changed", false),
             new SheetState.Button("remove", "Remove this boat", false)));
@@ -179,7 +177,8 @@ public final class BoatSheet extends FleetSheet {
   private void press(String button, Fleet fleet) {
     switch (button) {
       case "done" -> desk.leave();
-      case "estimate" -> estimate(fleet);
+      case "price" -> desk.open(new PriceSheet(desk, Optional.of(boat), false));
+      case "estimate" -> NewEstimate.begin(desk, fleet, boat);
       case "changes" ->
           desk.open(new ChangesSheet(desk, hullalmanac.core.record.Kind.BOAT, boat, name()));
       case "remove" -> one(fleet).ifPresent(this::remove);
@@ -189,21 +188,6 @@ public final class BoatSheet extends FleetSheet {
       case "add plan" -> add("a care plan", a -> plan(fleet.asOf()));
       default -> throw new IllegalArgumentException("no button is called " + button);
     }
-  }
-
-  private void estimate(Fleet fleet) {
-    AtomicReference<Optional<Row>> made = new AtomicReference<>(Optional.empty());
-    desk.edit(
-        name() + ": an estimate begun",
-        almanac -> {
-          Edit edit = EstimateDraft.of(almanac, desk.ids(), boat, fleet.asOf());
-          made.set(edit.put().stream().findFirst());
-          return edit;
-        },
-        () ->
-            made.get()
-                .map(Estimate.class::cast)
-                .ifPresent(e -> desk.open(new EstimateSheet(desk, e.id()))));
   }
 
   private void add(String what, Function<Almanac, Row> row) {

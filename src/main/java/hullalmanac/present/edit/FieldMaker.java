@@ -35,7 +35,7 @@ record FieldMaker(Business business, LocalDate today) {
   /** A row that can be chosen, by its name. */
   record Named<R>(Id<R> id, String name) {}
 
-  private static <T extends Record> Entry<T> set(T row, String id, Object value, String echo) {
+  static <T extends Record> Entry<T> set(T row, String id, Object value, String echo) {
     try {
       return new Entry.Read<>(With.component(row, id, value), echo);
     } catch (IllegalArgumentException e) {

@@ -7,9 +7,9 @@ import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Unit;
-import hullalmanac.core.record.With;
 import hullalmanac.present.sheet.Input;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -63,20 +63,23 @@ final class MoneyFields {
   List<FieldOf<Estimate.Option>> option() {
     return List.of(
         make.line("name", "Name", Estimate.Option::name),
-        steps(),
+        steps("Steps, in order", Estimate.Option::steps, all -> all),
         make.maybeDecimal("discount.percent", "Discount, %", o -> o.discount().percent()),
         make.money("discount.amount", "or an amount", o -> o.discount().amount()),
         make.line("note", "Note", Estimate.Option::note));
   }
 
   /** Kinds of step, parted by commas, in order. */
-  private static FieldOf<Estimate.Option> steps() {
+  static <T extends Record> FieldOf<T> steps(
+      String label,
+      Function<T, ? extends Collection<StepKind>> get,
+      Function<List<StepKind>, Collection<StepKind>> kept) {
     return new FieldOf<>(
         "steps",
-        "Steps, in order",
+        label,
         new Input.Line("wash, polish, protect"),
-        o -> o.steps().stream().map(StepKind::words).collect(Collectors.joining(", ")),
-        (o, typed) -> {
+        row -> get.apply(row).stream().map(StepKind::words).collect(Collectors.joining(", ")),
+        (row, typed) -> {
           List<StepKind> all = new ArrayList<>();
           for (String word : typed.split(",", -1)) {
             Entry<StepKind> entry = FieldMaker.oneOf(StepKind.class, word);
@@ -85,7 +88,7 @@ final class MoneyFields {
             }
             entry.map(all::add);
           }
-          return new Entry.Read<>(With.component(o, "steps", all), "");
+          return FieldMaker.set(row, "steps", kept.apply(all), "");
         });
   }
 
