@@ -9,6 +9,7 @@ import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.PlannedVisits;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -58,6 +59,16 @@ public final class EditService {
                     almanac,
                     PlannedVisits.edit(
                         almanac, ids(), today, today.plusWeeks(WEEKS_PLANNED_AHEAD))));
+  }
+
+  /**
+   * Writes what an accountant asks for into a file beside the record.
+   *
+   * @param from first day
+   * @param until first day that does not count any more
+   */
+  public Path writeAccounts(LocalDate from, LocalDate until) {
+    return AccountsService.write(record, from, until);
   }
 
   /** What undo and redo would do. */

@@ -54,6 +54,7 @@ public final class StandingSheet extends FleetSheet {
     List<SheetState.Block> blocks = new ArrayList<>();
     List<SheetState.Button> buttons = new ArrayList<>();
     buttons.add(new SheetState.Button("pay", "Record a payment", false));
+    buttons.add(new SheetState.Button("accountant", "List for the accountant", false));
     waiting(almanac, fleet.asOf())
         .ifPresent(
             m ->
@@ -133,6 +134,8 @@ public final class StandingSheet extends FleetSheet {
   public void press(String button) {
     if (button.equals("pay")) {
       desk.open(new PaymentSheet(desk, Optional.empty(), Optional.empty()));
+    } else if (button.equals("accountant")) {
+      desk.open(new AccountantSheet(desk));
     } else {
       fleet()
           .flatMap(f -> waiting(f.almanac(), f.asOf()))

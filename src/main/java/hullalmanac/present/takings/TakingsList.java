@@ -53,6 +53,10 @@ final class TakingsList {
     String wanted = find.strip().toLowerCase(Locale.ROOT);
     List<Item> items = new ArrayList<>();
     items.add(standing());
+    items.add(
+        new Item(
+            new TakingsState.Pricing(), "What it costs", "by length and by time", "also by phone"));
+    items.add(new Item(new TakingsState.Spending(), "Trips and expenses", "driven and spent", ""));
     open.accounts().forEach(a -> items.add(account(a)));
     invoices(false).forEach(i -> items.add(draft(i)));
     estimates().filter(e -> e.answer().isEmpty()).forEach(e -> items.add(estimate(e)));

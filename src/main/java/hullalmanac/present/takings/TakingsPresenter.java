@@ -8,6 +8,8 @@ import hullalmanac.present.edit.AccountSheet;
 import hullalmanac.present.edit.EstimateSheet;
 import hullalmanac.present.edit.InvoiceSheet;
 import hullalmanac.present.edit.PaymentSheet;
+import hullalmanac.present.edit.PriceSheet;
+import hullalmanac.present.edit.SpendingSheet;
 import hullalmanac.present.edit.StandingSheet;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.takings.TakingsState.Subject;
@@ -112,6 +114,11 @@ public final class TakingsPresenter {
     if (subject instanceof TakingsState.OfEstimate of) {
       return new EstimateSheet(desk, of.estimate(), true);
     }
-    return new StandingSheet(desk);
+    if (subject instanceof TakingsState.Pricing) {
+      return new PriceSheet(desk, Optional.empty(), true);
+    }
+    return subject instanceof TakingsState.Spending
+        ? new SpendingSheet(desk)
+        : new StandingSheet(desk);
   }
 }

@@ -29,6 +29,12 @@ public record TakingsState(
   /** How the money stands as a whole. */
   public record Standing() implements Subject {}
 
+  /** What a job costs. */
+  public record Pricing() implements Subject {}
+
+  /** Trips and expenses. */
+  public record Spending() implements Subject {}
+
   /** Somebody who owes something, or for whom something is held. */
   public record OfParty(Id<Party> party) implements Subject {}
 

@@ -69,7 +69,7 @@ class NewCurrencyTest {
             "charges",
             new Billing.Charges(
                 Optional.of(Till.usd("45.50")), Optional.empty(), Optional.empty())));
-    assertThat(Till.refused(to("JPY"))).contains("a price of the business cannot be written");
+    assertThat(Till.refused(to("JPY"))).contains("A price of the business cannot be written");
     till.billing(Billing.USUAL);
     till.done(to("JPY"));
     assertThat(till.now.books().rates()).allMatch(r -> r.low().minor() == 20);
