@@ -287,7 +287,7 @@ public final class EstimateSheet extends FleetSheet {
     blocks.add(
         new SheetState.Table(
             "What was to be expected",
-            List.of("", ""),
+            List.of("What becomes of it", "Of what"),
             e.expectations().stream().map(x -> List.of(x.result().words(), x.words())).toList(),
             "Nothing was said of it."));
     if (e.visit().isPresent()) {

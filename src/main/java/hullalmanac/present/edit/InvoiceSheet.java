@@ -230,7 +230,7 @@ public final class InvoiceSheet extends FleetSheet {
                 rows.add(
                     List.of(t.tax().text() + " % of " + t.base().words(), t.amount().words())));
     rows.add(List.of("Total", bill.total().words()));
-    return new SheetState.Table("What it comes to", List.of("", ""), rows, "");
+    return new SheetState.Table("What it comes to", List.of("Part", "Amount"), rows, "");
   }
 
   private static SheetState.Table standing(Accounts accounts, Invoice i) {
@@ -241,7 +241,7 @@ public final class InvoiceSheet extends FleetSheet {
     }
     rows.add(List.of("Paid", accounts.paid(i).words()));
     rows.add(List.of("Open", accounts.open(i).words()));
-    return new SheetState.Table("Where it stands", List.of("", ""), rows, "");
+    return new SheetState.Table("Where it stands", List.of("What", "Amount"), rows, "");
   }
 
   @Override

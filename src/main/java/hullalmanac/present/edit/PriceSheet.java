@@ -209,7 +209,7 @@ public final class PriceSheet implements Sheet {
     time.ifPresent(t -> rows.add(row("By time and materials", t.total(), time)));
     return new SheetState.Table(
         "Both prices",
-        List.of("", "Price, without taxes", "Then an hour earns"),
+        List.of("Reckoned", "Price, without taxes", "Then an hour earns"),
         rows,
         "Neither can be reckoned yet.");
   }
@@ -249,7 +249,7 @@ public final class PriceSheet implements Sheet {
     if (t.total().compareTo(t.sum()) > 0) {
       rows.add(List.of("Least price of a visit", t.total().words()));
     }
-    return new SheetState.Table("What time and materials are", List.of("", "Price"), rows, "");
+    return new SheetState.Table("What time and materials are", List.of("Part", "Price"), rows, "");
   }
 
   @Override
