@@ -8,6 +8,7 @@ import hullalmanac.core.record.IdSource;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
+import java.time.ZonedDateTime;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -53,6 +54,9 @@ public interface Desk {
    * what the service says.
    */
   <T> void act(Function<EditService, T> act, Consumer<T> answer);
+
+  /** The time by the clock on the wall. */
+  ZonedDateTime now();
 
   /** New ids. */
   IdSource ids();

@@ -12,11 +12,14 @@ import hullalmanac.core.work.PlannedVisits;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Changes the record, one act at a time. Everything here touches the file. */
+/**
+ * Changes the record, one act at a time. Everything here but ids and the clock touches the file.
+ */
 public final class EditService {
   private static final int WEEKS_PLANNED_AHEAD = 8;
 
@@ -133,6 +136,11 @@ public final class EditService {
   /** The zone of the clock on the wall. */
   public ZoneId zone() {
     return record.zone();
+  }
+
+  /** The time by the clock on the wall; touches no file. */
+  public ZonedDateTime wallTime() {
+    return record.wallTime();
   }
 
   /** New ids. */

@@ -19,6 +19,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -162,6 +163,11 @@ public final class RecordService implements AutoCloseable {
   /** The zone of the clock on the wall. */
   public ZoneId zone() {
     return surroundings.clock().getZone();
+  }
+
+  /** The time by the clock on the wall; touches no file. */
+  public ZonedDateTime wallTime() {
+    return ZonedDateTime.now(surroundings.clock());
   }
 
   /** New ids. */

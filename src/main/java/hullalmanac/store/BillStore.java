@@ -4,10 +4,10 @@ import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Signature;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Tax;
-import hullalmanac.core.record.Unit;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -151,7 +151,7 @@ final class BillStore {
         row.text("service"),
         row.text("words"),
         row.decimal("quantity"),
-        row.coded(Unit.class, "unit"),
+        row.coded(PriceUnit.class, "unit"),
         row.money("price_minor", currency),
         Tax.parse(row.text("taxes")),
         row.maybeId("visit_id"));

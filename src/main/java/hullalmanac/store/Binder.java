@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Types;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -85,7 +86,7 @@ final class Binder {
     if (value instanceof Boolean flag) {
       return flag ? 1 : 0;
     }
-    if (value instanceof LocalDate || value instanceof LocalDateTime) {
+    if (value instanceof LocalDate || value instanceof LocalDateTime || value instanceof Instant) {
       return value.toString();
     }
     return value;

@@ -6,10 +6,10 @@ import hullalmanac.core.record.Condition;
 import hullalmanac.core.record.Expense;
 import hullalmanac.core.record.Extent;
 import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Rate;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Trip;
-import hullalmanac.core.record.Unit;
 import java.sql.SQLException;
 import java.util.Collection;
 import java.util.Currency;
@@ -120,7 +120,7 @@ final class BooksStore {
                 row.text("service"),
                 new TreeSet<>(row.list("steps", BooksStore::step)),
                 row.coded(Extent.class, "extent"),
-                row.coded(Unit.class, "unit"),
+                row.coded(PriceUnit.class, "unit"),
                 row.maybeCoded(Condition.class, "condition"),
                 row.maybeCoded(BoatType.class, "type"),
                 row.maybeLength("from_mm"),

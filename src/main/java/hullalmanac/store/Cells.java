@@ -9,6 +9,7 @@ import hullalmanac.core.record.TaxTerms;
 import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Arrays;
@@ -98,6 +99,10 @@ final class Cells {
 
   Optional<LocalDateTime> maybeTime(String column) throws SQLException {
     return maybeText(column).map(LocalDateTime::parse);
+  }
+
+  Optional<Instant> maybeInstant(String column) throws SQLException {
+    return maybeText(column).map(Instant::parse);
   }
 
   Optional<Length> maybeLength(String column) throws SQLException {

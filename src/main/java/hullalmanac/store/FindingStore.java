@@ -4,6 +4,7 @@ import hullalmanac.core.record.Entered;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Moment;
+import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.ObservationText;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.SurfaceState;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Findings and photos. */
 final class FindingStore {
@@ -31,6 +33,8 @@ final class FindingStore {
           scale
           geometry
           meter
+          told_whom
+          told_on
           note
           """);
 
@@ -95,9 +99,17 @@ final class FindingStore {
                         row.maybeText("scale"),
                         row.maybeText("geometry"),
                         readings.getOrDefault(row.number("id"), List.of()),
-                        row.maybeText("meter"))
+                        row.maybeText("meter"),
+                        told(row))
                     .observation(),
                 row.text("note")));
+  }
+
+  private static Optional<Observation.Told> told(Cells row) throws SQLException {
+    Optional<String> whom = row.maybeText("told_whom");
+    return whom.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Observation.Told(whom.get(), row.day("told_on")));
   }
 
   void putFindings(List<Finding> findings) throws SQLException {
@@ -119,6 +131,8 @@ final class FindingStore {
                 .set("scale", f.seen().scale())
                 .set("geometry", f.seen().geometry())
                 .set("meter", f.seen().meter())
+                .set("told_whom", f.seen().told().map(Observation.Told::whom))
+                .set("told_on", f.seen().told().map(Observation.Told::on))
                 .set("note", f.finding().note()));
     List<Reading> readings = new ArrayList<>();
     for (Fields f : fields) {

@@ -22,7 +22,9 @@ public record SchemaStep(int number, String sql) {
           "0002-risk-of-a-party.sql",
           "0003-order-of-acts.sql",
           "0004-settings.sql",
-          "0005-money.sql");
+          "0005-timed-and-told.sql",
+          "0006-climate-of-a-step.sql",
+          "0007-money.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

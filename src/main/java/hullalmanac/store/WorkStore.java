@@ -1,5 +1,6 @@
 package hullalmanac.store;
 
+import hullalmanac.core.record.Climate;
 import hullalmanac.core.record.Handover;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.MoveReason;
@@ -11,8 +12,10 @@ import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.WorkState;
 import java.sql.SQLException;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Visits and their steps. */
 final class WorkStore {
@@ -73,6 +76,11 @@ final class WorkStore {
           passes
           minutes
           helper_minutes
+          timed_since
+          air_celsius
+          humidity
+          surface_celsius
+          climate_at
           note
           """);
 
@@ -212,7 +220,21 @@ final class WorkStore {
                 row.maybeWhole("passes"),
                 row.maybeWhole("minutes"),
                 row.maybeWhole("helper_minutes"),
+                row.maybeInstant("timed_since"),
+                climate(row),
                 row.text("note")));
+  }
+
+  private static Optional<Climate> climate(Cells row) throws SQLException {
+    Optional<LocalDateTime> at = row.maybeTime("climate_at");
+    return at.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Climate(
+                row.real("air_celsius"),
+                row.real("humidity"),
+                row.real("surface_celsius"),
+                at.get()));
   }
 
   void putSteps(List<Step> steps) throws SQLException {
@@ -234,6 +256,11 @@ final class WorkStore {
                 .set("passes", s.passes())
                 .set("minutes", s.minutes())
                 .set("helper_minutes", s.helperMinutes())
+                .set("timed_since", s.timedSince())
+                .set("air_celsius", s.climate().map(Climate::air))
+                .set("humidity", s.climate().map(Climate::humidity))
+                .set("surface_celsius", s.climate().map(Climate::surface))
+                .set("climate_at", s.climate().map(Climate::takenAt))
                 .set("note", s.note()));
     List<Placed<Step, Id<Surface>>> surfaces =
         steps.stream().flatMap(s -> Placed.place(s.id(), s.surfaces()).stream()).toList();

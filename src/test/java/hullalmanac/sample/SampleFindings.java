@@ -8,6 +8,7 @@ import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Geometry;
 import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.RubLevel;
 import hullalmanac.core.record.ScratchDepth;
 import hullalmanac.core.record.Surface;
@@ -68,9 +69,22 @@ final class SampleFindings {
             s,
             day,
             SurfaceState.DIRTY,
-            new Observation.Damage("chip at the rubbing strake, was there on arrival; owner told"));
+            new Observation.Damage(
+                "chip at the rubbing strake, was there on arrival", told(visit, s, day)));
       }
     }
+  }
+
+  /** The owner, mostly; now and then nobody yet. */
+  private Optional<Observation.Told> told(Visit visit, Surface s, LocalDate day) {
+    return s.key().hashCode() % 6 == 0
+        ? Optional.empty()
+        : d.roles.stream()
+            .filter(r -> r.boat().equals(visit.boat()) && r.kind() == RoleKind.OWNS)
+            .filter(r -> r.holdsOn(day))
+            .flatMap(r -> d.parties.stream().filter(p -> p.id().equals(r.party())))
+            .findFirst()
+            .map(p -> new Observation.Told(p.name(), day));
   }
 
   private void chalking(Visit visit, Surface s, LocalDate day) {

@@ -16,6 +16,7 @@ import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Payment;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Rate;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Share;
@@ -23,7 +24,6 @@ import hullalmanac.core.record.Signature;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Trip;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
@@ -122,7 +122,7 @@ final class SampleMoney {
             HULL,
             wide.steps(),
             Extent.HULL,
-            Unit.FOOT,
+            PriceUnit.FOOT,
             Optional.empty(),
             Optional.empty(),
             Optional.of(Length.ofFeet(40, 0)),
@@ -140,7 +140,7 @@ final class SampleMoney {
             priced.service(),
             new TreeSet<>(priced.steps()),
             priced.extent(),
-            Unit.FOOT,
+            PriceUnit.FOOT,
             Optional.ofNullable(priced.condition()),
             Optional.empty(),
             Optional.empty(),
@@ -228,29 +228,34 @@ final class SampleMoney {
     List<StepKind> light = List.of(StepKind.WASH, StepKind.DECONTAMINATE, StepKind.PROTECT);
     List<StepKind> full =
         List.of(StepKind.WASH, StepKind.DECONTAMINATE, StepKind.POLISH, StepKind.PROTECT);
-    BigDecimal feet = Unit.FOOT.in(boat.loa().orElseThrow());
+    BigDecimal feet = PriceUnit.FOOT.in(boat.loa().orElseThrow());
     return List.of(
         new Estimate.Option(
             "good",
             light,
             hull,
-            List.of(line("clean and seal the hull", feet, Unit.FOOT, "15.00")),
+            List.of(line("clean and seal the hull", feet, PriceUnit.FOOT, "15.00")),
             Share.NONE,
             ""),
         new Estimate.Option(
-            "better", full, hull, List.of(line(HULL, feet, Unit.FOOT, "20.84")), Share.NONE, ""),
+            "better",
+            full,
+            hull,
+            List.of(line(HULL, feet, PriceUnit.FOOT, "20.84")),
+            Share.NONE,
+            ""),
         new Estimate.Option(
             "best",
             full,
             hull,
             List.of(
-                line(HULL, feet, Unit.FOOT, "20.84"),
-                line("silica coating C in two layers", BigDecimal.ONE, Unit.EACH, "340.00")),
+                line(HULL, feet, PriceUnit.FOOT, "20.84"),
+                line("silica coating C in two layers", BigDecimal.ONE, PriceUnit.EACH, "340.00")),
             Share.percent(BigDecimal.valueOf(5)),
             "two days, under cover"));
   }
 
-  private PriceLine line(String service, BigDecimal quantity, Unit unit, String price) {
+  private PriceLine line(String service, BigDecimal quantity, PriceUnit unit, String price) {
     return new PriceLine(
         service,
         service,

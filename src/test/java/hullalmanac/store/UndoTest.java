@@ -10,14 +10,27 @@ import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Entered;
+import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Made;
+import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.RowChange;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
+import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.SurfaceState;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.With;
+import hullalmanac.core.work.Change;
+import hullalmanac.core.work.Stopwatch;
 import hullalmanac.sample.SampleRecord;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -195,6 +208,69 @@ class UndoTest {
     List<Row> rows = new ArrayList<>(small.surfaces());
     rows.addAll(small.boats());
     return rows;
+  }
+
+  /** Each step of the way in a program of its own. */
+  @Test
+  void aStepIsTimedOnAfterARestartAndItsStopIsUndoneAndDoneAgain() {
+    Made made = new Made(48.4);
+    made.topsides();
+    Visit visit = With.component(made.visit(DAY, VisitWhy.DUE), "status", VisitStatus.PLANNED);
+    Step wash = made.step(visit, StepKind.WASH, Optional.empty());
+    Almanac before = made.almanac().with(Edit.put(visit));
+    Instant start = NOON.plusSeconds(120);
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(before));
+      db.change("wash timed", start, DAY, ready(Stopwatch.start(db.almanac(), wash.id(), start)));
+    }
+    Almanac timed;
+    try (Database db = open()) {
+      timed = db.almanac();
+      assertThat(Stopwatch.running(timed).flatMap(Step::timedSince)).contains(start);
+      Instant stop = start.plusSeconds(37 * 60);
+      db.change("wash stopped", stop, DAY, ready(Stopwatch.stop(timed, wash.id(), stop)));
+    }
+    Almanac stopped;
+    try (Database db = open()) {
+      stopped = db.almanac();
+      assertThat(Stopwatch.running(stopped)).isEmpty();
+      assertThat(stopped.steps().get(0).minutes()).contains(37);
+      db.undo(NOON, DAY);
+    }
+    try (Database db = open()) {
+      assertThat(db.almanac()).isEqualTo(timed);
+      db.redo(NOON, DAY);
+    }
+    try (Database db = open()) {
+      assertThat(db.almanac()).isEqualTo(stopped);
+      db.undo(NOON, DAY);
+      db.undo(NOON, DAY);
+      assertThat(db.almanac().steps()).containsExactly(wash);
+    }
+  }
+
+  private static Edit ready(Change change) {
+    return ((Change.Ready) change).edit();
+  }
+
+  @Test
+  void whoWasToldOfDamageIsKeptAndTakenBack() {
+    Made made = new Made(48.4);
+    Surface topsides = made.topsides();
+    Observation.Damage untold = new Observation.Damage("chip");
+    Finding chip =
+        made.finding(topsides, DAY, SurfaceState.DIRTY, Entered.GRID, Optional.empty(), untold);
+    Observation.Told told = new Observation.Told("Ida Brook", DAY.plusDays(1));
+    Finding after = With.component(chip, "seen", new Observation.Damage("chip", Optional.of(told)));
+    try (Database db = open()) {
+      db.change("all", NOON, DAY, Edit.all(made.almanac()));
+      db.change("told", NOON, DAY, Edit.put(after));
+    }
+    try (Database db = open()) {
+      assertThat(db.almanac().findings()).containsExactly(after);
+      db.undo(NOON, DAY);
+      assertThat(db.almanac().findings()).containsExactly(chip);
+    }
   }
 
   @Test

@@ -78,7 +78,13 @@ final class NoteEntries {
           new Target.ToFinding(finding.id(), rows.surfaces.get(finding.surface()).boat());
       String surface = words(finding.surface());
       if (finding.seen() instanceof Observation.Damage damage) {
-        add(HitKind.FINDING, damage.text(), surface, Optional.of(finding.day()), target);
+        String told = damage.told().map(t -> "told " + t.whom()).orElse("");
+        add(
+            HitKind.FINDING,
+            damage.text(),
+            Rows.joined(surface, told),
+            Optional.of(finding.day()),
+            target);
       }
       add(HitKind.FINDING, finding.note(), surface, Optional.of(finding.day()), target);
     }

@@ -4,9 +4,9 @@ import hullalmanac.core.record.Condition;
 import hullalmanac.core.record.Extent;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Money;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Rate;
 import hullalmanac.core.record.StepKind;
-import hullalmanac.core.record.Unit;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.EnumSet;
@@ -42,7 +42,7 @@ public final class StarterRates {
                 EnumSet.of(
                     StepKind.WASH, StepKind.DECONTAMINATE, StepKind.POLISH, StepKind.PROTECT)),
             Extent.HULL,
-            Unit.FOOT,
+            PriceUnit.FOOT,
             Optional.of(Condition.FAIR),
             Optional.empty(),
             Optional.empty(),

@@ -12,6 +12,14 @@ package hullalmanac.core.reckon;
  * (2005) 225–233. Within 0.04 °C of the Hyland–Wexler formulation from 0 to 40 °C.
  */
 public final class DewPoint {
+  /** How it is reckoned. */
+  public static final Formula FORMULA =
+      new Formula(
+          "Td = b·g / (a − g), g = ln(RH/100) + a·T / (b + T), a = 17.625, b = 243.04 °C, for the air's"
+              + " temperature T in °C and humidity RH in %.",
+          "Alduchov and Eskridge, J. Appl. Meteor. 35 (1996) 601–609; within 0.04 °C of the"
+              + " Hyland–Wexler formulation from 0 to 40 °C.");
+
   /**
    * Least margin of a surface over the dew point, °C (ISO 8502-4 is guidance; the figure is usual
    * in coating guides).

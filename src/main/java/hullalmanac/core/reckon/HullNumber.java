@@ -14,6 +14,15 @@ import java.util.regex.Pattern;
  * 10087 for the country code before it.
  */
 public final class HullNumber {
+  /** How it is read. */
+  public static final Formula FORMULA =
+      new Formula(
+          "Characters 1 to 3 maker, 4 to 8 serial (no I, O or Q), 9 month A to L, 10 year built, 11 and 12"
+              + " model year. Older: 9 to 12 month and year in digits, or M, model year and a month"
+              + " counted from August. No digit proves a number: a good form does not make it genuine.",
+          "33 CFR part 181 subpart C; the two older forms (1972 to 1984) from agreeing secondary sources;"
+              + " ISO 10087 for the country code.");
+
   private static final int LENGTH = 12;
   private static final String MONTHS = "ABCDEFGHIJKL";
   private static final Pattern COUNTRY = Pattern.compile("^[A-Z]{2}-");

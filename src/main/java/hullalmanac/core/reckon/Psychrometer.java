@@ -17,6 +17,14 @@ package hullalmanac.core.reckon;
  * @param pressure of the air, hPa, 500 to 1100
  */
 public record Psychrometer(double dry, double wet, double pressure) {
+  /** How it is reckoned. */
+  public static final Formula FORMULA =
+      new Formula(
+          "From a dry and a wet thermometer t, tw: e' = ew(tw) − 6.53·10⁻⁴ · (1 + 9.44·10⁻⁴ · tw) · p ·"
+              + " (t − tw), RH = 100 · e' / ew(t), ew = 6.112 · exp(17.62·t / (243.12 + t)) hPa, at p ="
+              + " 1013.25 hPa unless another is given.",
+          "WMO-No. 8, part I, annex 4.B, for an aspirated psychrometer.");
+
   /** Mean pressure at sea level, hPa. */
   public static final double SEA_LEVEL = 1013.25;
 

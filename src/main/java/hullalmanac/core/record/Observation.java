@@ -1,5 +1,6 @@
 package hullalmanac.core.record;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -139,15 +140,35 @@ public sealed interface Observation {
     }
   }
 
-  /** Damage found, in words. */
-  record Damage(String text) implements Observation {
+  /**
+   * Damage found, in words.
+   *
+   * @param told who was told of it; absent: nobody yet
+   */
+  record Damage(String text, Optional<Told> told) implements Observation {
     public Damage {
       Texts.require(text, "damage");
+    }
+
+    /** Damage of which nobody was told yet. */
+    public Damage(String text) {
+      this(text, Optional.empty());
     }
 
     @Override
     public String what() {
       return "damage";
+    }
+  }
+
+  /**
+   * Who was told of something, and when.
+   *
+   * @param whom name of a party, or other words
+   */
+  record Told(String whom, LocalDate on) {
+    public Told {
+      Texts.require(whom, "who was told");
     }
   }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param geometry angle of gloss readings
  * @param readings gloss readings; empty otherwise
  * @param meter which gloss meter
+ * @param told who was told of damage
  */
 public record ObservationText(
     String what,
@@ -19,7 +20,8 @@ public record ObservationText(
     Optional<String> scale,
     Optional<String> geometry,
     List<Double> readings,
-    Optional<String> meter) {
+    Optional<String> meter,
+    Optional<Observation.Told> told) {
   /** All kinds of observation. */
   public static final List<String> KINDS =
       List.of(
@@ -40,7 +42,13 @@ public record ObservationText(
 
   private static ObservationText plain(Observation seen, String value) {
     return new ObservationText(
-        seen.what(), value, Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+        seen.what(),
+        value,
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Returns an observation as plain fields. */
@@ -54,7 +62,8 @@ public record ObservationText(
           Optional.empty(),
           Optional.of(g.geometry().code()),
           g.readings(),
-          g.meter());
+          g.meter(),
+          Optional.empty());
     } else if (seen instanceof Observation.EyeScale e) {
       return plain(seen, String.valueOf(e.step()));
     } else if (seen instanceof Observation.FingerRub r) {
@@ -66,6 +75,7 @@ public record ObservationText(
           Optional.of(c.scale().code()),
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           Optional.empty());
     } else if (seen instanceof Observation.Staining s) {
       return plain(seen, s.amount().code());
@@ -76,7 +86,15 @@ public record ObservationText(
     } else if (seen instanceof Observation.Scratches s) {
       return plain(seen, s.depth().code());
     }
-    return plain(seen, ((Observation.Damage) seen).text());
+    Observation.Damage damage = (Observation.Damage) seen;
+    return new ObservationText(
+        seen.what(),
+        damage.text(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        damage.told());
   }
 
   /**
@@ -98,7 +116,7 @@ public record ObservationText(
       case "water-spots" -> new Observation.WaterSpots(choice(Amount.class, value));
       case "buffer-trails" -> new Observation.BufferTrails(choice(Amount.class, value));
       case "scratches" -> new Observation.Scratches(choice(ScratchDepth.class, value));
-      case "damage" -> new Observation.Damage(value);
+      case "damage" -> new Observation.Damage(value, told);
       default ->
           throw new IllegalArgumentException(
               "there is no observation \"" + what + "\"; write " + String.join(", ", KINDS));

@@ -20,7 +20,7 @@ public record PriceLine(
     String service,
     String words,
     BigDecimal quantity,
-    Unit unit,
+    PriceUnit unit,
     Money price,
     List<Tax> taxes,
     Optional<Id<Visit>> visit) {

@@ -24,7 +24,7 @@ public record Rate(
     String service,
     SortedSet<StepKind> steps,
     Extent extent,
-    Unit unit,
+    PriceUnit unit,
     Optional<Condition> condition,
     Optional<BoatType> type,
     Optional<Length> from,

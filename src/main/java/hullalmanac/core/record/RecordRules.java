@@ -3,9 +3,11 @@ package hullalmanac.core.record;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +21,8 @@ public final class RecordRules {
   private final Map<Id<Coat>, Coat> coats = new HashMap<>();
   private final Map<Id<Product>, Product> products = new HashMap<>();
   private final Map<Id<Bottle>, Bottle> bottles = new HashMap<>();
+  private final Set<Id<Step>> timedBefore = new HashSet<>();
+  private final Set<Id<Step>> timed = new HashSet<>();
   private final List<Problem> problems = new ArrayList<>();
 
   private RecordRules(Almanac existing, Almanac additions) {
@@ -32,6 +36,17 @@ public final class RecordRules {
               a.products().forEach(p -> products.put(p.id(), p));
               a.bottles().forEach(b -> bottles.put(b.id(), b));
             });
+    existing.steps().stream()
+        .filter(s -> s.timedSince().isPresent())
+        .forEach(s -> timedBefore.add(s.id()));
+    timed.addAll(timedBefore);
+    for (Step step : additions.steps()) {
+      if (step.timedSince().isPresent()) {
+        timed.add(step.id());
+      } else {
+        timed.remove(step.id());
+      }
+    }
   }
 
   /**
@@ -74,6 +89,7 @@ public final class RecordRules {
   }
 
   private void step(Step step) {
+    timedAlone(step);
     Visit visit = visits.get(step.visit());
     for (Id<Surface> id : step.surfaces()) {
       Surface surface = surfaces.get(id);
@@ -100,6 +116,18 @@ public final class RecordRules {
                     "bottle",
                     "the bottle " + b.key() + " holds another product than the step names",
                     "Correct the bottle or the product"));
+  }
+
+  /** A step that is newly timed while another is. */
+  private void timedAlone(Step step) {
+    if (step.timedSince().isPresent() && !timedBefore.contains(step.id()) && timed.size() > 1) {
+      problem(
+          Kind.STEP,
+          step.key(),
+          "timed_since",
+          "another step is being timed, and only one is at a time",
+          "Stop the other first, or write the minutes of this one");
+    }
   }
 
   private void coat(Coat coat) {

@@ -1,5 +1,6 @@
 package hullalmanac.core.record;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import java.util.Optional;
  * @param passes how often
  * @param minutes the person's own minutes
  * @param helperMinutes a helper's minutes
+ * @param timedSince since when it is being timed; absent while it is not
+ * @param climate reading of air and surface, for one that lays a coat
  */
 public record Step(
     Id<Step> id,
@@ -32,8 +35,13 @@ public record Step(
     Optional<Integer> passes,
     Optional<Integer> minutes,
     Optional<Integer> helperMinutes,
+    Optional<Instant> timedSince,
+    Optional<Climate> climate,
     String note)
     implements Row {
+  /** The most minutes that a step can have taken. */
+  public static final int MOST_MINUTES = 6000;
+
   public Step {
     Texts.key(key);
     surfaces = List.copyOf(surfaces);
@@ -42,8 +50,8 @@ public record Step(
     }
     partsWater.ifPresent(v -> requireCount(v, 1, 1000, "parts of water"));
     passes.ifPresent(v -> requireCount(v, 1, 99, "passes"));
-    minutes.ifPresent(v -> requireCount(v, 0, 6000, "minutes"));
-    helperMinutes.ifPresent(v -> requireCount(v, 0, 6000, "a helper's minutes"));
+    minutes.ifPresent(v -> requireCount(v, 0, MOST_MINUTES, "minutes"));
+    helperMinutes.ifPresent(v -> requireCount(v, 0, MOST_MINUTES, "a helper's minutes"));
   }
 
   private static void requireCount(int value, int low, int high, String what) {

@@ -210,6 +210,8 @@ public final class Answering {
               Optional.empty(),
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
               ""));
     }
     return steps;

@@ -7,12 +7,12 @@ import hullalmanac.core.record.CarePlan;
 import hullalmanac.core.record.Extent;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Rate;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Tax;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Visit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -80,11 +80,12 @@ final class ChargedLines {
   }
 
   private PriceLine planned(CarePlan plan) {
-    return line(plan.work(), plan.work(), BigDecimal.ONE, Unit.EACH, plan.price().orElseThrow());
+    return line(
+        plan.work(), plan.work(), BigDecimal.ONE, PriceUnit.EACH, plan.price().orElseThrow());
   }
 
   private PriceLine line(
-      String service, String words, BigDecimal quantity, Unit unit, Money price) {
+      String service, String words, BigDecimal quantity, PriceUnit unit, Money price) {
     List<Tax> taxes = almanac.business().billing().taxes();
     return new PriceLine(
         service,
@@ -147,7 +148,7 @@ final class ChargedLines {
       }
     }
     if (lines.isEmpty()) {
-      lines.add(line("", "work", BigDecimal.ONE, Unit.EACH, nothing()));
+      lines.add(line("", "work", BigDecimal.ONE, PriceUnit.EACH, nothing()));
     }
     return lines;
   }
@@ -193,9 +194,9 @@ final class ChargedLines {
             service,
             words,
             BigDecimal.valueOf(minutes).divide(MINUTES, 2, RoundingMode.UP),
-            Unit.HOUR,
+            PriceUnit.HOUR,
             hour.get())
-        : line(service, words, BigDecimal.ONE, Unit.EACH, nothing());
+        : line(service, words, BigDecimal.ONE, PriceUnit.EACH, nothing());
   }
 
   private Money nothing() {

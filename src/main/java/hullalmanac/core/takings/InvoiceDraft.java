@@ -12,11 +12,11 @@ import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Share;
 import hullalmanac.core.record.TaxTerms;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.With;
@@ -131,7 +131,7 @@ public final class InvoiceDraft {
         "",
         "work",
         BigDecimal.ONE,
-        Unit.EACH,
+        PriceUnit.EACH,
         Money.zero(almanac.business().currency()),
         almanac.business().billing().taxes(),
         Optional.empty());

@@ -104,6 +104,8 @@ final class Altered {
         s.passes(),
         s.minutes(),
         s.helperMinutes(),
+        s.timedSince(),
+        s.climate(),
         s.note());
   }
 

@@ -17,6 +17,7 @@ import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.WaterBehaviour;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -47,13 +48,14 @@ final class CoatsOfVisit {
 
   /**
    * @param visit as it stands in the record
+   * @param earlier its work before it was changed, where it was finished already
    */
-  CoatsOfVisit(Almanac almanac, IdSource ids, Visit visit) {
+  CoatsOfVisit(Almanac almanac, IdSource ids, Visit visit, Optional<VisitWork> earlier) {
     this.almanac = almanac;
     this.visit = visit;
     this.ids = ids;
     keys = new NewKeys(almanac);
-    traces = new Traces(almanac, visit);
+    traces = new Traces(almanac, visit, earlier);
     traces.without().forEach(c -> before.put(c.id(), c));
     after.putAll(before);
   }
@@ -112,7 +114,10 @@ final class CoatsOfVisit {
             ? after.values().stream()
                 .filter(c -> c.surface().equals(surface.id()) && traces.laid(c))
                 .findFirst()
-            : servingNow(surface, day).stream().filter(c -> c.over().isEmpty()).findFirst();
+            : servingNow(surface, day).stream()
+                .filter(c -> c.over().isEmpty())
+                .findFirst()
+                .or(() -> kept(laid(surface, true).flatMap(Coat::over), day));
     List<Coat> ended = new ArrayList<>();
     if (treatment.base().isEmpty()) {
       CoatEnd how = laying.cleared() ? CoatEnd.STRIPPED : CoatEnd.RENEWED;
@@ -122,6 +127,13 @@ final class CoatsOfVisit {
     }
     lay(surface, laying, new Lie(kept, under.map(Coat::id), Optional.empty()));
     return ended;
+  }
+
+  /** What a topper was laid over, when that was renewed later that day. */
+  private Optional<Coat> kept(Optional<Id<Coat>> base, LocalDate day) {
+    return base.map(after::get)
+        .filter(c -> c.ending().map(e -> e.on().equals(day)).orElse(false))
+        .filter(c -> c.over().isEmpty() && !c.since().isAfter(day));
   }
 
   /**
@@ -210,7 +222,7 @@ final class CoatsOfVisit {
 
   private List<Coat> endAll(Surface surface, LocalDate day, CoatEnd how) {
     refuseYounger(surface, day);
-    List<Coat> serving = serving(surface, day);
+    List<Coat> serving = servingNow(surface, day);
     boolean topped = serving.stream().anyMatch(c -> c.over().isPresent());
     return serving.stream().map(c -> end(c, day, how, c.over().isPresent() || !topped)).toList();
   }
@@ -294,9 +306,36 @@ final class CoatsOfVisit {
     return new InService(
             coats.values().stream()
                 .filter(c -> c.over().map(o -> !own.contains(o)).orElse(true))
-                .filter(c -> before.containsKey(c.id()))
+                .filter(c -> before.containsKey(c.id()) && !laidAfter(c, day))
                 .toList())
         .on(surface.id(), day);
+  }
+
+  /**
+   * Whether a coat was laid on the same day, but after this visit: of the visit's own coats one
+   * ended that day, or its cut had taken off another and not this one. What its own coats lie over
+   * was there before.
+   */
+  private boolean laidAfter(Coat coat, LocalDate day) {
+    if (!coat.since().equals(day) || visit.status() != VisitStatus.DONE) {
+      return false;
+    }
+    List<Coat> there =
+        almanac.coats().stream().filter(c -> c.surface().equals(coat.surface())).toList();
+    List<Coat> own = there.stream().filter(traces::laid).toList();
+    boolean endedByIt =
+        there.stream().filter(c -> c.id().equals(coat.id())).anyMatch(traces::ended);
+    if (endedByIt || own.stream().anyMatch(c -> c.over().equals(Optional.of(coat.id())))) {
+      return false;
+    }
+    return own.isEmpty()
+        ? traces.stripped(coat.surface())
+            && there.stream().flatMap(c -> c.ending().stream()).anyMatch(e -> strips(e, day))
+        : own.stream().flatMap(c -> c.ending().stream()).anyMatch(e -> e.on().equals(day));
+  }
+
+  private static boolean strips(Coat.Ending ending, LocalDate day) {
+    return ending.on().equals(day) && ending.how() == CoatEnd.STRIPPED;
   }
 
   private Optional<Coat> laid(Surface surface, boolean topper) {

@@ -28,17 +28,25 @@ import java.util.stream.Stream;
 final class Traces {
   private final Almanac almanac;
   private final VisitWork work;
+  private final List<VisitWork> works;
   private final List<Coat> ofBoat;
   private final Set<LocalDate> days = new HashSet<>();
 
   Traces(Almanac almanac, Visit visit) {
+    this(almanac, visit, Optional.empty());
+  }
+
+  /**
+   * @param before the work as it was written down when the coats were reckoned, where it has been
+   *     changed since
+   */
+  Traces(Almanac almanac, Visit visit, Optional<VisitWork> before) {
     this.almanac = almanac;
-    this.work = VisitWork.of(almanac, visit);
+    work = VisitWork.of(almanac, visit);
+    works = Stream.concat(Stream.of(work), before.stream()).toList();
     Set<Id<Surface>> surfaces = Set.copyOf(work.boat());
     ofBoat = almanac.coats().stream().filter(c -> surfaces.contains(c.surface())).toList();
-    days.add(visit.day());
-    visit.surfaces().forEach(p -> p.doneOn().ifPresent(days::add));
-    work.steps().forEach(s -> days.add(s.day()));
+    works.forEach(w -> days.addAll(w.days()));
     laid().forEach(c -> c.laidOn().ifPresent(days::add));
   }
 
@@ -62,8 +70,13 @@ final class Traces {
     }
     Id<Surface> surface = coat.surface();
     return laidOn(surface).findAny().isPresent()
-        || strips(work, surface).findAny().isPresent()
-        || (done(work.visit(), surface) && ending.reason().isBlank());
+        || works.stream().flatMap(w -> strips(w, surface)).findAny().isPresent()
+        || (ending.reason().isBlank() && works.stream().anyMatch(w -> done(w.visit(), surface)));
+  }
+
+  /** Whether the visit cut or polished a surface, as it stood when the coats were reckoned. */
+  boolean stripped(Id<Surface> surface) {
+    return strips(works.get(works.size() - 1), surface).findAny().isPresent();
   }
 
   /** The coats of the boat as they would be without the visit. */
@@ -88,15 +101,18 @@ final class Traces {
     return ofBoat.stream().filter(c -> laid(c) && c.surface().equals(surface));
   }
 
+  /** What lies under a topper did not end it, and no visit polishes off what it laid itself. */
   private boolean otherWork(Coat ended, LocalDate day) {
     boolean renewed =
         ofBoat.stream()
             .filter(c -> !laid(c) && !c.id().equals(ended.id()))
+            .filter(c -> !ended.over().equals(Optional.of(c.id())))
             .filter(c -> c.surface().equals(ended.surface()) && c.since().equals(day))
             .anyMatch(c -> c.over().isEmpty() || c.over().equals(ended.over()));
     return renewed
         || InRecord.visits(almanac, work.visit().boat()).stream()
             .filter(v -> v.status() == VisitStatus.DONE && !v.id().equals(work.visit().id()))
+            .filter(v -> !ended.visit().equals(Optional.of(v.id())))
             .flatMap(v -> strips(VisitWork.of(almanac, v), ended.surface()))
             .anyMatch(s -> s.day().equals(day));
   }

@@ -5,7 +5,6 @@ import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,8 +13,7 @@ import java.util.Optional;
  *
  * @param base the base coat that was laid
  * @param topper the topper that was laid
- * @param strippedOn the day on which cutting or polishing took off what was there, when nothing was
- *     laid after it
+ * @param strippedOn the day on which cutting or polishing took off what was there
  * @param spoiltBy a step that would take off what the visit itself had laid: wrongly ordered
  */
 record Treatment(
@@ -40,16 +38,11 @@ record Treatment(
    */
   static Treatment of(VisitWork work, Id<Surface> surface, LocalDate doneOn) {
     List<Step> steps = work.on(surface);
-    long late =
-        work.lastDay(surface)
-            .map(last -> Math.max(0, ChronoUnit.DAYS.between(last, doneOn)))
-            .orElse(0L);
+    long late = work.late(surface, doneOn);
     Optional<Laying> base = laying(steps, StepKind.PROTECT, late);
     Optional<Laying> topper = laying(steps, StepKind.TOP, late);
     Optional<LocalDate> stripped =
-        base.isPresent()
-            ? Optional.empty()
-            : steps.stream().filter(VisitWork::strips).findFirst().map(s -> s.day().plusDays(late));
+        steps.stream().filter(VisitWork::strips).findFirst().map(s -> s.day().plusDays(late));
     return new Treatment(base, topper, stripped, spoiltBy(steps));
   }
 

@@ -102,6 +102,8 @@ public final class VisitCopy {
         last.passes(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         "");
   }
 

@@ -31,8 +31,9 @@ import java.util.stream.Stream;
  * <p>Common practice, no source:
  *
  * <ul>
- *   <li>Cutting and polishing take off what lies on a surface. Decontaminating alone costs a coat
- *       life, and its clock counts that; before a new coat it counts as taking off the old one.
+ *   <li>Cutting and polishing take off what lies on a surface, on their own day. Decontaminating
+ *       alone costs a coat life, and its clock counts that; before a new coat it counts as taking
+ *       off the old one.
  *   <li>A topper ends toppers; a base coat ends all that lies there.
  *   <li>What water did on a surface in the visit was seen before a new coat was laid, and of the
  *       topper where there was one.
@@ -49,13 +50,14 @@ public final class VisitFinish {
   private final List<Visit.Part> parts;
   private final CoatsOfVisit coats;
 
-  private VisitFinish(Almanac almanac, IdSource ids, Visit visit, LocalDate day) {
+  private VisitFinish(
+      Almanac almanac, IdSource ids, Visit visit, LocalDate day, Optional<VisitWork> earlier) {
     this.visit = visit;
     this.day = day;
     planned = VisitWork.of(almanac, visit);
     work = planned.later(daysLate());
     parts = parts();
-    coats = new CoatsOfVisit(almanac, ids, visit);
+    coats = new CoatsOfVisit(almanac, ids, visit, earlier);
     for (Visit.Part part : parts) {
       part.doneOn()
           .ifPresent(
@@ -74,6 +76,17 @@ public final class VisitFinish {
    *     moves along
    */
   public static Change finish(Almanac almanac, IdSource ids, Id<Visit> id, LocalDate day) {
+    return finish(almanac, ids, id, day, Optional.empty());
+  }
+
+  /**
+   * Finishes a visit.
+   *
+   * @param earlier its work as it was before something of it was changed; for a visit that was
+   *     finished already
+   */
+  static Change finish(
+      Almanac almanac, IdSource ids, Id<Visit> id, LocalDate day, Optional<VisitWork> earlier) {
     Visit visit = InRecord.row(almanac.visits(), id);
     if (visit.status() == VisitStatus.CANCELLED) {
       return Change.refused(
@@ -84,7 +97,7 @@ public final class VisitFinish {
               "the visit was cancelled",
               "Plan it again before you write down what was done"));
     }
-    VisitFinish finish = new VisitFinish(almanac, ids, visit, day);
+    VisitFinish finish = new VisitFinish(almanac, ids, visit, day, earlier);
     List<Problem> problems = finish.coats.problems();
     return problems.isEmpty()
         ? Change.checked(almanac, finish.edit())
@@ -99,7 +112,7 @@ public final class VisitFinish {
     Visit visit = InRecord.row(almanac.visits(), id);
     return visit.status() == VisitStatus.CANCELLED
         ? List.of()
-        : new VisitFinish(almanac, notKept(), visit, day).coats.notLooked();
+        : new VisitFinish(almanac, notKept(), visit, day, Optional.empty()).coats.notLooked();
   }
 
   /** Ids of rows that are thrown away again. */

@@ -3,7 +3,9 @@ package hullalmanac.core.work;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.EndState;
+import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Handover;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
@@ -13,6 +15,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Finds what nobody has written down yet of a visit, for the evening of one of its days. */
 public final class VisitGaps {
@@ -23,6 +27,9 @@ public final class VisitGaps {
 
   /** Its day has come, and it was not finished. */
   public record StillPlanned(LocalDate day) implements Gap {}
+
+  /** Damage was found, and nobody was told of it yet. */
+  public record Untold(Surface surface) implements Gap {}
 
   /** Nobody wrote down how long a step took. */
   public record NoMinutes(Step step) implements Gap {}
@@ -50,6 +57,7 @@ public final class VisitGaps {
     if (planned && !visit.day().isAfter(evening)) {
       gaps.add(new StillPlanned(visit.day()));
     }
+    untold(almanac, visit).forEach(s -> gaps.add(new Untold(s)));
     if (!planned || !VisitWork.of(almanac, visit).done().isEmpty()) {
       InRecord.steps(almanac, visit).stream()
           .filter(s -> s.minutes().isEmpty() && !s.day().isAfter(evening))
@@ -62,6 +70,19 @@ public final class VisitGaps {
       }
     }
     return gaps;
+  }
+
+  /** Surfaces on which damage was found in a visit of which nobody was told yet. */
+  public static List<Surface> untold(Almanac almanac, Visit visit) {
+    Set<Id<Surface>> untold =
+        almanac.findings().stream()
+            .filter(f -> f.visit().equals(Optional.of(visit.id())))
+            .filter(f -> f.seen() instanceof Observation.Damage d && d.told().isEmpty())
+            .map(Finding::surface)
+            .collect(Collectors.toSet());
+    return InRecord.surfaces(almanac, visit.boat()).stream()
+        .filter(s -> untold.contains(s.id()))
+        .toList();
   }
 
   private static void coats(Almanac almanac, Visit visit, List<Gap> gaps) {

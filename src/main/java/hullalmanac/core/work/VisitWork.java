@@ -8,7 +8,9 @@ import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WorkState;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -45,6 +47,32 @@ record VisitWork(Visit visit, List<Step> steps, List<Id<Surface>> boat) {
   /** The last day on which a step covers a surface. */
   Optional<LocalDate> lastDay(Id<Surface> surface) {
     return on(surface).stream().map(Step::day).max(Comparator.naturalOrder());
+  }
+
+  /**
+   * All days on which something of it was done, on surfaces that were done late that much later.
+   */
+  Set<LocalDate> days() {
+    Set<LocalDate> days = new HashSet<>();
+    days.add(visit.day());
+    steps.forEach(s -> days.add(s.day()));
+    for (Visit.Part part : visit.surfaces()) {
+      part.doneOn()
+          .ifPresent(
+              done -> {
+                days.add(done);
+                long late = late(part.surface(), done);
+                on(part.surface()).forEach(s -> days.add(s.day().plusDays(late)));
+              });
+    }
+    return days;
+  }
+
+  /** How many days later than its last step says a surface was done, 0 or more. */
+  long late(Id<Surface> surface, LocalDate doneOn) {
+    return lastDay(surface)
+        .map(last -> Math.max(0, ChronoUnit.DAYS.between(last, doneOn)))
+        .orElse(0L);
   }
 
   /** Surfaces written down as done. */

@@ -157,6 +157,8 @@ public final class Washed {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         "");
   }
 

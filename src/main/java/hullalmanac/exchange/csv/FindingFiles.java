@@ -12,6 +12,7 @@ import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Moment;
+import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.ObservationText;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Surface;
@@ -44,6 +45,8 @@ final class FindingFiles {
               value("scale"),
               value("geometry"),
               text("meter"),
+              text("told_whom"),
+              value("told_on"),
               text("note"))) {
         @Override
         List<Finding> rows(Almanac almanac, Keys keys) {
@@ -64,6 +67,8 @@ final class FindingFiles {
               .put("scale", seen.scale())
               .put("geometry", seen.geometry())
               .put("meter", seen.meter())
+              .put("told_whom", seen.told().map(Observation.Told::whom))
+              .put("told_on", seen.told().map(Observation.Told::on))
               .put("note", f.note());
         }
 
@@ -75,7 +80,7 @@ final class FindingFiles {
           LocalDate day = in.day("day");
           SurfaceState state = in.coded(SurfaceState.class, "state", SurfaceState.WASHED);
           Entered entered = in.coded(Entered.class, "entered", Entered.IMPORTED);
-          Optional<ObservationText> seen = seen(in);
+          Optional<ObservationText> seen = seen(in, day);
           return in.made(
               () ->
                   new Finding(
@@ -91,8 +96,15 @@ final class FindingFiles {
         }
       };
 
-  private static Optional<ObservationText> seen(In in) {
+  private static Optional<ObservationText> seen(In in, LocalDate day) {
     String what = in.key("what").toLowerCase(Locale.ROOT);
+    Optional<Observation.Told> told = told(in, day);
+    if (told.isPresent() && !what.equals("damage")) {
+      in.problem(
+          "told_whom",
+          "somebody was told of " + what + ", and not of damage",
+          "Leave told_whom empty, or write damage under what");
+    }
     boolean gloss = what.equals("gloss");
     List<Double> readings =
         gloss ? in.list("value", in::realOf, "Write gloss readings as 85.5|86.1|84.9") : List.of();
@@ -104,7 +116,19 @@ final class FindingFiles {
                 Optional.of(in.key("scale")).filter(s -> !s.isEmpty()),
                 Optional.of(in.key("geometry")).filter(g -> !g.isEmpty()),
                 readings,
-                in.maybeText("meter")));
+                in.maybeText("meter"),
+                told));
+  }
+
+  /** Who was told; on the day of the finding when no other is given. */
+  private static Optional<Observation.Told> told(In in, LocalDate day) {
+    Optional<LocalDate> on = in.maybeDay("told_on");
+    Optional<String> whom = in.maybeText("told_whom").filter(t -> !t.isBlank());
+    if (whom.isEmpty() && on.isPresent()) {
+      in.problem(
+          "told_whom", "the day is given, but not who was told", "Write who, or leave both empty");
+    }
+    return whom.map(w -> new Observation.Told(w, on.orElse(day)));
   }
 
   static final CsvKind<Photo> PHOTOS =

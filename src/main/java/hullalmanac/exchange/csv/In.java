@@ -7,6 +7,7 @@ import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Numbers;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -140,6 +141,21 @@ final class In {
           }
         },
         "Write it as 2026-05-01T14:30:00");
+  }
+
+  Optional<Instant> maybeInstant(String column) {
+    return maybe(
+        column,
+        t -> {
+          try {
+            Instant moment = Instant.parse(t);
+            dayOf(t.substring(0, t.indexOf('T')));
+            return moment;
+          } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException("there is no moment \"" + t + "\"", e);
+          }
+        },
+        "Write it in UTC as 2026-05-01T12:30:00Z");
   }
 
   double realOf(String text) {

@@ -9,8 +9,8 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Tax;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Visit;
 import java.math.BigDecimal;
 import java.util.Currency;
@@ -44,7 +44,7 @@ final class LineCells {
   static Optional<PriceLine> read(In in, Currency currency) {
     BigDecimal quantity =
         in.maybe("quantity", in::decimalOf, "Write it as 2.5").orElse(BigDecimal.ONE);
-    Unit unit = in.coded(Unit.class, "unit", Unit.EACH);
+    PriceUnit unit = in.coded(PriceUnit.class, "unit", PriceUnit.EACH);
     Money price = MoneyFiles.needed(in, "price", currency);
     List<Tax> taxes = BooksFiles.taxes(in);
     Optional<Id<Visit>> visit = in.maybeRef(Kind.VISIT, "visit");

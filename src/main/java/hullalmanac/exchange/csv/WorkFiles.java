@@ -9,6 +9,7 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.CarePlan;
+import hullalmanac.core.record.Climate;
 import hullalmanac.core.record.Handover;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
@@ -21,10 +22,13 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.WorkState;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Visits, what became of their surfaces, how they were moved, and their steps. */
 final class WorkFiles {
@@ -193,6 +197,11 @@ final class WorkFiles {
               value("passes"),
               value("minutes"),
               value("helper_minutes"),
+              value("timed_since"),
+              value("air_celsius"),
+              value("humidity"),
+              value("surface_celsius"),
+              value("climate_at"),
               text("note"))) {
         @Override
         List<Step> rows(Almanac almanac, Keys keys) {
@@ -215,6 +224,11 @@ final class WorkFiles {
               .put("passes", s.passes())
               .put("minutes", s.minutes())
               .put("helper_minutes", s.helperMinutes())
+              .put("timed_since", s.timedSince())
+              .put("air_celsius", s.climate().map(Climate::air))
+              .put("humidity", s.climate().map(Climate::humidity))
+              .put("surface_celsius", s.climate().map(Climate::surface))
+              .put("climate_at", s.climate().map(Climate::takenAt))
               .put("note", s.note());
         }
 
@@ -232,6 +246,8 @@ final class WorkFiles {
           Optional<Integer> passes = in.maybeWhole("passes");
           Optional<Integer> minutes = in.maybeWhole("minutes");
           Optional<Integer> helper = in.maybeWhole("helper_minutes");
+          Optional<Instant> timed = in.maybeInstant("timed_since");
+          Optional<Climate> climate = climate(in);
           return in.made(
               () ->
                   new Step(
@@ -250,7 +266,26 @@ final class WorkFiles {
                       passes,
                       minutes,
                       helper,
+                      timed,
+                      climate,
                       in.text("note")));
         }
       };
+
+  private static Optional<Climate> climate(In in) {
+    Optional<Double> air = in.maybeReal("air_celsius");
+    Optional<Double> humidity = in.maybeReal("humidity");
+    Optional<Double> surface = in.maybeReal("surface_celsius");
+    Optional<LocalDateTime> at = in.maybeTime("climate_at");
+    long given = Stream.of(air, humidity, surface, at).filter(Optional::isPresent).count();
+    if (given > 0 && given < 4) {
+      in.problem(
+          "climate_at",
+          "a reading has air, humidity, surface and time",
+          "Fill all four columns of the reading, or none");
+    }
+    return given < 4
+        ? Optional.empty()
+        : in.made(() -> new Climate(air.get(), humidity.get(), surface.get(), at.get()));
+  }
 }

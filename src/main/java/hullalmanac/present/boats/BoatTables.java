@@ -13,6 +13,7 @@ import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
@@ -150,6 +151,12 @@ final class BoatTables {
     if (seen instanceof Observation.GlossRead g) {
       String spread = g.spread().map(s -> String.format(Locale.ROOT, " ± %.1f", s)).orElse("");
       return String.format(Locale.ROOT, "%.1f", g.mean()) + spread + " at " + g.geometry().words();
+    }
+    if (seen instanceof Observation.Damage d) {
+      return d.text()
+          + d.told()
+              .map(t -> "; told " + t.whom() + ", " + DateWords.dated(t.on()))
+              .orElse("; nobody was told yet");
     }
     ObservationText text = ObservationText.of(seen);
     String scale =

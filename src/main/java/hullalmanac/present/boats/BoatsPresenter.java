@@ -2,6 +2,7 @@ package hullalmanac.present.boats;
 
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Reason;
+import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
@@ -14,6 +15,8 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.BoatTimeline;
 import hullalmanac.core.report.DateSteps;
+import hullalmanac.core.work.Change;
+import hullalmanac.core.work.Stopwatch;
 import hullalmanac.core.work.VisitCopy;
 import hullalmanac.core.work.Washed;
 import hullalmanac.present.Desk;
@@ -24,6 +27,7 @@ import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -137,15 +141,19 @@ public final class BoatsPresenter {
    */
   public void washed(Optional<WaterBehaviour> look) {
     washing = false;
+    Instant now = desk.now().toInstant();
     state
         .chosen()
         .ifPresent(
             boat ->
-                desk.edit(
-                    name(boat) + " washed",
-                    almanac ->
-                        Washed.edit(almanac, desk.ids(), boat, fleet.orElseThrow().asOf(), look)));
+                desk.change(name(boat) + " washed", almanac -> washed(almanac, boat, look, now)));
     publish(state.find(), state.list(), state.chosen());
+  }
+
+  private Change washed(
+      Almanac almanac, Id<Boat> boat, Optional<WaterBehaviour> look, Instant now) {
+    Edit edit = Washed.edit(almanac, desk.ids(), boat, fleet.orElseThrow().asOf(), look);
+    return Stopwatch.ending(almanac, Change.checked(almanac, edit), now);
   }
 
   /** Shows the boat chosen to her owner. */

@@ -76,7 +76,7 @@ public final class BusinessSheet extends FleetSheet {
                   b -> b.letterhead().taxNumber()),
               make.paragraph(
                   "letterhead.address",
-                  "Address, phone and mail, as they are to be printed",
+                  "Address, phone and mail, as printed",
                   b -> b.letterhead().address()),
               make.choice("habits.paper", "Paper", Business.Paper.class, b -> b.habits().paper()));
       case MEASURES ->

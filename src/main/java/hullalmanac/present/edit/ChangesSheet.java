@@ -6,6 +6,7 @@ import hullalmanac.core.record.RowChange;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -86,17 +87,25 @@ public final class ChangesSheet extends FleetSheet {
             ? "undo or redo: " + change.act().what()
             : change.act().what(),
         change.table().replace('_', ' '),
-        values(told, RowChange.Field::before),
-        values(told, RowChange.Field::after));
+        values(told, RowChange.Field::before, zone),
+        values(told, RowChange.Field::after, zone));
   }
 
   private static String values(
       List<RowChange.Field> fields,
-      java.util.function.Function<RowChange.Field, Optional<String>> which) {
+      java.util.function.Function<RowChange.Field, Optional<String>> which,
+      ZoneId zone) {
     return fields.stream()
         .filter(f -> which.apply(f).filter(v -> !v.isEmpty()).isPresent())
-        .map(f -> f.name().replace('_', ' ') + " " + which.apply(f).orElse(""))
+        .map(f -> f.name().replace('_', ' ') + " " + said(f, which.apply(f).orElse(""), zone))
         .collect(Collectors.joining(", "));
+  }
+
+  /** A value as it is kept, but a moment as the clock on the wall shows it. */
+  private static String said(RowChange.Field field, String value, ZoneId zone) {
+    return field.name().equals("timed_since")
+        ? TIME.withZone(zone).format(Instant.parse(value))
+        : value;
   }
 
   @Override

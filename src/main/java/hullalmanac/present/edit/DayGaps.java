@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Handover;
 import hullalmanac.core.record.Id;
@@ -8,6 +9,7 @@ import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.work.Change;
+import hullalmanac.core.work.Stopwatch;
 import hullalmanac.core.work.VisitGaps;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
@@ -16,6 +18,7 @@ import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -35,11 +38,13 @@ final class DayGaps {
   private static final String HANDOVER = "handover";
   private static final String MINUTES = "minutes ";
 
+  private final Desk desk;
   private final Rows<Step> minutes;
   private final Rows<Visit> handover;
   private final Set<Id<?>> asked = new HashSet<>();
 
   DayGaps(Desk desk) {
+    this.desk = desk;
     minutes =
         new Rows<>(
             new Rows.Block<>(
@@ -49,7 +54,7 @@ final class DayGaps {
                 s -> s.id().toString(),
                 s -> s.kind().words(),
                 f -> List.of(make(f).maybeWhole("minutes", "minutes", Step::minutes)),
-                (almanac, step) -> Change.checked(almanac, Edit.put(step))),
+                this::minutes),
             desk);
     handover =
         new Rows<>(
@@ -64,6 +69,13 @@ final class DayGaps {
                         make(f).choice(HANDOVER, "Handed over", Handover.class, Visit::handover)),
                 (almanac, visit) -> Change.checked(almanac, Edit.put(visit))),
             desk);
+  }
+
+  private Change minutes(Almanac almanac, Step now) {
+    Step before =
+        almanac.steps().stream().filter(s -> s.id().equals(now.id())).findFirst().orElseThrow();
+    Instant at = desk.now().toInstant();
+    return Change.checked(almanac, Edit.put(Stopwatch.written(before, now, at)));
   }
 
   private static FieldMaker make(Fleet fleet) {
@@ -170,6 +182,7 @@ final class DayGaps {
     List<String> words = new ArrayList<>();
     Map<Id<Product>, List<Surface>> unbatched = new LinkedHashMap<>();
     List<Surface> unseen = new ArrayList<>();
+    List<Surface> untold = new ArrayList<>();
     for (VisitGaps.Gap gap : gaps) {
       if (gap instanceof VisitGaps.StillPlanned still) {
         words.add(planned(still.day(), fleet.asOf()));
@@ -179,7 +192,14 @@ final class DayGaps {
             .add(lookups.surface(no.coat().surface()));
       } else if (gap instanceof VisitGaps.NotLooked no) {
         unseen.add(no.surface());
+      } else if (gap instanceof VisitGaps.Untold no) {
+        untold.add(no.surface());
       }
+    }
+    if (!untold.isEmpty()) {
+      words.add(
+          ForecastWords.surfaces(untold)
+              + ": damage that nobody was told of yet. Say in the visit who was told.");
     }
     unbatched.forEach(
         (product, surfaces) ->

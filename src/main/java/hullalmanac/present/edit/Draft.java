@@ -15,22 +15,22 @@ import java.util.Optional;
  *
  * @param <T> the value
  */
-final class Draft<T> {
+public final class Draft<T> {
   private final String id;
   private final Map<String, String> refused = new HashMap<>();
   private T value;
 
-  Draft(String id, T value) {
+  public Draft(String id, T value) {
     this.id = id;
     this.value = value;
   }
 
-  T value() {
+  public T value() {
     return value;
   }
 
   /** The fields as they stand. */
-  SheetState.Form form(String heading, List<FieldOf<T>> fields) {
+  public SheetState.Form form(String heading, List<FieldOf<T>> fields) {
     return new SheetState.Form(id, heading, fields.stream().map(this::typed).toList());
   }
 
@@ -45,12 +45,27 @@ final class Draft<T> {
   }
 
   /** What a text would mean. */
-  Said say(List<FieldOf<T>> fields, At at, String text) {
+  public Said say(List<FieldOf<T>> fields, At at, String text) {
     return field(fields, at).map(f -> f.say(value, text)).orElse(Said.NOTHING);
   }
 
+  /** What the value would be with a text in a field; as it is where the text is refused. */
+  public T trying(List<FieldOf<T>> fields, At at, String text) {
+    return field(fields, at)
+                .map(f -> f.enter().apply(value, text))
+                .orElseGet(() -> new Entry.Empty<>())
+            instanceof Entry.Read<T> read
+        ? read.value()
+        : value;
+  }
+
+  /** The texts of the fields as they stand, for a row of a grid. */
+  public List<String> cells(List<FieldOf<T>> fields) {
+    return fields.stream().map(f -> typed(f).text()).toList();
+  }
+
   /** Takes a text, or keeps it as it was typed. */
-  void enter(List<FieldOf<T>> fields, At at, String text) {
+  public void enter(List<FieldOf<T>> fields, At at, String text) {
     field(fields, at)
         .map(f -> f.enter().apply(value, text))
         .ifPresent(
@@ -65,7 +80,7 @@ final class Draft<T> {
   }
 
   /** Why the first text that was not taken was refused; absent when all were taken. */
-  Optional<String> trouble(List<FieldOf<T>> fields) {
+  public Optional<String> trouble(List<FieldOf<T>> fields) {
     return fields.stream()
         .filter(f -> refused.containsKey(f.id()))
         .map(f -> f.label() + ": " + f.say(value, refused.get(f.id())).words())

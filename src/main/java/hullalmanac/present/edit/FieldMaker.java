@@ -4,14 +4,17 @@ import hullalmanac.core.entry.DateEntry;
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.entry.LengthEntry;
 import hullalmanac.core.entry.NumberEntry;
+import hullalmanac.core.entry.QuantityEntry;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Coded;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Numbers;
+import hullalmanac.core.record.Quantity;
 import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.Texts;
+import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.With;
 import hullalmanac.present.sheet.Input;
 import java.math.BigDecimal;
@@ -31,9 +34,9 @@ import java.util.stream.Collectors;
  *
  * @param today for dates in words and without a year
  */
-record FieldMaker(Business business, LocalDate today) {
+public record FieldMaker(Business business, LocalDate today) {
   /** A row that can be chosen, by its name. */
-  record Named<R>(Id<R> id, String name) {}
+  public record Named<R>(Id<R> id, String name) {}
 
   static <T extends Record> Entry<T> set(T row, String id, Object value, String echo) {
     try {
@@ -48,7 +51,7 @@ record FieldMaker(Business business, LocalDate today) {
   }
 
   /** Takes a reading as it is, or as absent when nothing was typed. */
-  private static <T extends Record, V> Entry<T> maybe(T row, String id, Entry<V> entry) {
+  public static <T extends Record, V> Entry<T> maybe(T row, String id, Entry<V> entry) {
     if (entry instanceof Entry.Read<V> read) {
       return set(row, id, Optional.of(read.value()), read.echo());
     }
@@ -67,17 +70,31 @@ record FieldMaker(Business business, LocalDate today) {
             : new Entry.Refused<>(((Entry.Refused<V>) entry).sentence());
   }
 
-  <T extends Record> FieldOf<T> line(String id, String label, Function<T, String> get) {
+  public <T extends Record> FieldOf<T> line(String id, String label, Function<T, String> get) {
     return new FieldOf<>(
         id, label, new Input.Line(""), get, (row, typed) -> set(row, id, typed.strip(), ""));
   }
 
-  <T extends Record> FieldOf<T> paragraph(String id, String label, Function<T, String> get) {
+  /** What is only shown, or pressed; where it is written in all the same nothing changes. */
+  static <T> FieldOf<T> unwritten(String id, String label, Input input, Function<T, String> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        input,
+        get,
+        (row, typed) ->
+            typed.strip().equals(get.apply(row))
+                ? new Entry.Read<>(row, "")
+                : new Entry.Refused<>("Nothing is written here."));
+  }
+
+  public <T extends Record> FieldOf<T> paragraph(String id, String label, Function<T, String> get) {
     return new FieldOf<>(
         id, label, new Input.Paragraph(), get, (row, typed) -> set(row, id, typed.strip(), ""));
   }
 
-  <T extends Record> FieldOf<T> length(String id, String label, Function<T, Optional<Length>> get) {
+  public <T extends Record> FieldOf<T> length(
+      String id, String label, Function<T, Optional<Length>> get) {
     return new FieldOf<>(
         id,
         label,
@@ -87,11 +104,26 @@ record FieldMaker(Business business, LocalDate today) {
         (row, typed) -> maybe(row, id, LengthEntry.read(typed, business.units())));
   }
 
+  /**
+   * A quantity with its unit.
+   *
+   * @param usual the unit of a bare number
+   */
+  public <T extends Record> FieldOf<T> quantity(
+      String id, String label, Unit usual, Function<T, Optional<Quantity>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(usual.measure().example()),
+        row -> get.apply(row).map(Quantity::exactText).orElse(""),
+        (row, typed) -> maybe(row, id, QuantityEntry.read(typed, usual)));
+  }
+
   private String length(Length length) {
     return business.units() == Business.Units.FEET ? length.feetAndInches() : length.metresText();
   }
 
-  <T extends Record> FieldOf<T> maybeWhole(
+  public <T extends Record> FieldOf<T> maybeWhole(
       String id, String label, Function<T, Optional<Integer>> get) {
     return new FieldOf<>(
         id,
@@ -101,7 +133,7 @@ record FieldMaker(Business business, LocalDate today) {
         (row, typed) -> maybe(row, id, NumberEntry.readWhole(typed)));
   }
 
-  <T extends Record> FieldOf<T> whole(String id, String label, Function<T, Integer> get) {
+  public <T extends Record> FieldOf<T> whole(String id, String label, Function<T, Integer> get) {
     return new FieldOf<>(
         id,
         label,
@@ -112,7 +144,8 @@ record FieldMaker(Business business, LocalDate today) {
   }
 
   /** Months as {@code 4-10} or {@code 3, 5, 9}. */
-  <T extends Record> FieldOf<T> months(String id, String label, Function<T, List<Month>> get) {
+  public <T extends Record> FieldOf<T> months(
+      String id, String label, Function<T, List<Month>> get) {
     return new FieldOf<>(
         id,
         label,
@@ -123,7 +156,8 @@ record FieldMaker(Business business, LocalDate today) {
   }
 
   /** An amount in the business's currency. */
-  <T extends Record> FieldOf<T> money(String id, String label, Function<T, Optional<Money>> get) {
+  public <T extends Record> FieldOf<T> money(
+      String id, String label, Function<T, Optional<Money>> get) {
     int decimals = business.currency().getDefaultFractionDigits();
     return new FieldOf<>(
         id,
@@ -201,7 +235,8 @@ record FieldMaker(Business business, LocalDate today) {
   }
 
   /** Days, parted by commas. */
-  <T extends Record> FieldOf<T> days(String id, String label, Function<T, List<LocalDate>> get) {
+  public <T extends Record> FieldOf<T> days(
+      String id, String label, Function<T, List<LocalDate>> get) {
     return new FieldOf<>(
         id,
         label,
@@ -220,7 +255,21 @@ record FieldMaker(Business business, LocalDate today) {
         });
   }
 
-  <T extends Record> FieldOf<T> maybeNumber(
+  public <T extends Record> FieldOf<T> number(String id, String label, Function<T, Double> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(""),
+        row -> Numbers.plain(get.apply(row)),
+        (row, typed) ->
+            needed(
+                row,
+                id,
+                NumberEntry.read(typed).map(BigDecimal::doubleValue),
+                "A number is needed here, such as 10."));
+  }
+
+  public <T extends Record> FieldOf<T> maybeNumber(
       String id, String label, Function<T, Optional<Double>> get) {
     return new FieldOf<>(
         id,
@@ -230,7 +279,7 @@ record FieldMaker(Business business, LocalDate today) {
         (row, typed) -> maybe(row, id, NumberEntry.read(typed).map(BigDecimal::doubleValue)));
   }
 
-  <T extends Record> FieldOf<T> maybeDay(
+  public <T extends Record> FieldOf<T> maybeDay(
       String id, String label, Function<T, Optional<LocalDate>> get) {
     return new FieldOf<>(
         id,
@@ -240,7 +289,12 @@ record FieldMaker(Business business, LocalDate today) {
         (row, typed) -> maybe(row, id, DateEntry.read(typed, today, business.dayOrder())));
   }
 
-  <T extends Record> FieldOf<T> day(String id, String label, Function<T, LocalDate> get) {
+  /** A day as people type it, seen from today. */
+  Entry<LocalDate> readDay(String typed) {
+    return DateEntry.read(typed, today, business.dayOrder());
+  }
+
+  public <T extends Record> FieldOf<T> day(String id, String label, Function<T, LocalDate> get) {
     return new FieldOf<>(
         id,
         label,
@@ -254,7 +308,7 @@ record FieldMaker(Business business, LocalDate today) {
                 "A day is needed here, such as today or 12/5."));
   }
 
-  <T extends Record, E extends Enum<E> & Coded> FieldOf<T> choice(
+  public <T extends Record, E extends Enum<E> & Coded> FieldOf<T> choice(
       String id, String label, Class<E> type, Function<T, E> get) {
     return new FieldOf<>(
         id,
@@ -269,7 +323,7 @@ record FieldMaker(Business business, LocalDate today) {
                 "Write one of " + String.join(", ", words(type)) + "."));
   }
 
-  <T extends Record, E extends Enum<E> & Coded> FieldOf<T> maybeChoice(
+  public <T extends Record, E extends Enum<E> & Coded> FieldOf<T> maybeChoice(
       String id, String label, Class<E> type, Function<T, Optional<E>> get) {
     List<String> words = new ArrayList<>(words(type));
     words.add(0, "");
@@ -281,7 +335,7 @@ record FieldMaker(Business business, LocalDate today) {
         (row, typed) -> maybe(row, id, oneOf(type, typed)));
   }
 
-  <T extends Record> FieldOf<T> yesNo(String id, String label, Function<T, Boolean> get) {
+  public <T extends Record> FieldOf<T> yesNo(String id, String label, Function<T, Boolean> get) {
     return new FieldOf<>(
         id,
         label,
@@ -297,7 +351,7 @@ record FieldMaker(Business business, LocalDate today) {
   }
 
   /** One of some rows, chosen by name. */
-  <T extends Record, R> FieldOf<T> maybeOf(
+  public <T extends Record, R> FieldOf<T> maybeOf(
       String id, String label, List<Named<R>> all, Function<T, Optional<Id<R>>> get) {
     List<String> names = new ArrayList<>(all.stream().map(Named::name).toList());
     names.add(0, "");
@@ -314,7 +368,7 @@ record FieldMaker(Business business, LocalDate today) {
   }
 
   /** One of some rows, chosen by name; one is needed. */
-  <T extends Record, R> FieldOf<T> of(
+  public <T extends Record, R> FieldOf<T> of(
       String id, String label, List<Named<R>> all, Function<T, Id<R>> get) {
     return new FieldOf<>(
         id,

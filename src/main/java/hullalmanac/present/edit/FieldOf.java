@@ -23,18 +23,18 @@ public record FieldOf<T>(
     Function<T, String> text,
     BiFunction<T, String, Entry<T>> enter) {
   /** The field on a form. */
-  SheetState.Field on(T row) {
+  public SheetState.Field on(T row) {
     String now = text.apply(row);
     return new SheetState.Field(id, label, input, now, say(row, now));
   }
 
   /** The field as a column of a grid. */
-  SheetState.Column column() {
+  public SheetState.Column column() {
     return new SheetState.Column(id, label, input);
   }
 
   /** What a text in it would mean. */
-  Said say(T row, String typed) {
+  public Said say(T row, String typed) {
     Entry<T> entry = enter.apply(row, typed);
     if (entry instanceof Entry.Refused<T> refused) {
       String sentence = refused.sentence();

@@ -58,6 +58,13 @@ abstract class FleetSheet implements Sheet {
         });
   }
 
+  /** Shows the sheet again if it would be another. */
+  protected final void publishIfOther() {
+    if (fleet.filter(f -> !stateOf(f).and(trouble).equals(state)).isPresent()) {
+      publish();
+    }
+  }
+
   @Override
   public Said say(At at, String text) {
     return fleet.flatMap(f -> part(at.block()).map(p -> p.say(f, at, text))).orElse(Said.NOTHING);
@@ -99,7 +106,7 @@ abstract class FleetSheet implements Sheet {
         refused == 0
             ? ""
             : refused + " of " + all + " texts were not taken; they stand as they came. ";
-    String outside = left == 0 ? "" : left + " lay outside the table and were left out.";
+    String outside = left == 0 ? "" : left + " lay outside what one writes in and were left out.";
     return Optional.of((notTaken + outside).strip());
   }
 
@@ -122,8 +129,10 @@ abstract class FleetSheet implements Sheet {
     List<Rows.Typed> cells = new ArrayList<>();
     for (int r = 0; r < texts.size() && top + r < rows.size(); r++) {
       for (int c = 0; c < texts.get(r).size() && left + c < columns.size(); c++) {
-        At at = new At(grid.id(), rows.get(top + r), columns.get(left + c));
-        cells.add(new Rows.Typed(at, texts.get(r).get(c)));
+        if (grid.columns().get(left + c).input().written()) {
+          At at = new At(grid.id(), rows.get(top + r), columns.get(left + c));
+          cells.add(new Rows.Typed(at, texts.get(r).get(c)));
+        }
       }
     }
     return cells;

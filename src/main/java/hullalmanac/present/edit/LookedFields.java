@@ -12,6 +12,7 @@ import hullalmanac.core.record.RubLevel;
 import hullalmanac.core.record.ScratchDepth;
 import hullalmanac.core.record.SurfaceState;
 import hullalmanac.core.record.WaterBehaviour;
+import hullalmanac.core.record.With;
 import hullalmanac.core.record.WorkState;
 import hullalmanac.present.sheet.Input;
 import java.math.BigDecimal;
@@ -20,6 +21,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The columns of the inspection grid: what became of a surface, and what was seen there. */
@@ -29,11 +32,15 @@ final class LookedFields {
 
   private static final double DULL = 10;
 
+  private static final Pattern LEFT_BECAUSE =
+      Pattern.compile("(?i)l(?:e|ef|eft)?(?:\\s*[,:;]\\s*|\\s+)(\\S.*)");
+
   private LookedFields() {}
 
   static List<FieldOf<Looked>> of(FieldMaker make) {
     return List.of(
-        make.maybeChoice("work", "Work", WorkState.class, Looked::work),
+        work(),
+        doneOn(make),
         make.choice("state", "State", SurfaceState.class, Looked::state),
         coded("water", "Water", WaterBehaviour.class, Observation.WaterSeen::new),
         field("gloss", "Gloss", new Input.Line("85.5 86 84"), LookedFields::gloss),
@@ -44,8 +51,55 @@ final class LookedFields {
         coded("water-spots", "Spots", Amount.class, Observation.WaterSpots::new),
         coded("buffer-trails", "Trails", Amount.class, Observation.BufferTrails::new),
         coded("scratches", "Scratches", ScratchDepth.class, Observation.Scratches::new),
-        field("damage", "Damage", new Input.Line(""), LookedFields::damage),
+        DamageFields.what("Damage"),
         make.line("note", "Note", Looked::note));
+  }
+
+  /** What became of it; why it was left may be written behind: {@code left, rain from noon}. */
+  private static FieldOf<Looked> work() {
+    List<String> words = new ArrayList<>(FieldMaker.words(WorkState.class));
+    words.add(0, "");
+    return new FieldOf<>(
+        "work",
+        "Work",
+        new Input.Choice(words),
+        row -> row.work().map(WorkState::words).orElse(""),
+        (row, typed) -> {
+          Matcher left = LEFT_BECAUSE.matcher(typed.strip());
+          if (left.matches()) {
+            return new Entry.Read<>(leftBecause(row, left.group(1)), "left, " + left.group(1));
+          }
+          Entry<WorkState> state = FieldMaker.oneOf(WorkState.class, typed);
+          return state instanceof Entry.Empty<WorkState>
+              ? new Entry.Read<>(row.worked(Optional.empty()), "")
+              : state.map(s -> row.worked(Optional.of(s)));
+        });
+  }
+
+  private static Looked leftBecause(Looked row, String why) {
+    String note =
+        row.note().isBlank() || row.note().contains(why) ? row.note() : row.note() + "; " + why;
+    return With.component(
+        row.worked(Optional.of(WorkState.LEFT)), "note", note.isBlank() ? why : note);
+  }
+
+  /** The day on which it was done, which also says that it was. */
+  private static FieldOf<Looked> doneOn(FieldMaker make) {
+    FieldOf<Looked> day = make.maybeDay("doneOn", "Done on", Looked::doneOn);
+    return new FieldOf<>(
+        day.id(),
+        day.label(),
+        day.input(),
+        day.text(),
+        (row, typed) -> {
+          if (typed.isBlank()) {
+            return row.doneOn().isEmpty()
+                ? new Entry.Read<>(row, "")
+                : new Entry.Refused<>(
+                    "What was done has its day; write planned or left under Work instead.");
+          }
+          return make.readDay(typed).map(row::doneOn);
+        });
   }
 
   private static <E extends Enum<E> & Coded> FieldOf<Looked> coded(
@@ -85,8 +139,7 @@ final class LookedFields {
     if (seen instanceof Observation.Chalking c) {
       return (c.scale() == ChalkingScale.ISO_4628_6 ? "iso " : "astm ") + Numbers.plain(c.rating());
     }
-    String value = hullalmanac.core.record.ObservationText.of(seen).value();
-    return seen instanceof Observation.Damage ? value : value.replace('-', ' ');
+    return hullalmanac.core.record.ObservationText.of(seen).value().replace('-', ' ');
   }
 
   private static Entry<Observation> eye(String typed) {
@@ -95,12 +148,6 @@ final class LookedFields {
       return new Entry.Refused<>("The eye scale runs from 1, like new, to 5, dull.");
     }
     return step.map(Observation.EyeScale::new);
-  }
-
-  private static Entry<Observation> damage(String typed) {
-    return typed.isBlank()
-        ? new Entry.Empty<>()
-        : new Entry.Read<>(new Observation.Damage(typed.strip()), "");
   }
 
   private static Entry<Observation> chalking(String typed) {

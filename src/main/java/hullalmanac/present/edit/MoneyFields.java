@@ -5,8 +5,8 @@ import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.StepKind;
-import hullalmanac.core.record.Unit;
 import hullalmanac.present.sheet.Input;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -27,7 +27,7 @@ final class MoneyFields {
     return List.of(
         make.line("words", "What for", PriceLine::words),
         make.decimal("quantity", "Quantity", PriceLine::quantity),
-        make.choice("unit", "Unit", Unit.class, PriceLine::unit),
+        make.choice("unit", "Unit", PriceUnit.class, PriceLine::unit),
         make.price("price", "Price", PriceLine::price),
         make.taxes("taxes", "Taxes, %", PriceLine::taxes),
         make.line("service", "Counts as", PriceLine::service));

@@ -10,10 +10,10 @@ import hullalmanac.core.record.Extent;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Money;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Rate;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.StepKind;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.work.NewKeys;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
@@ -51,7 +51,7 @@ public final class RatesSheet extends FleetSheet {
         make.line("service", "Service", Rate::service),
         MoneyFields.steps("Steps", Rate::steps, TreeSet::new),
         make.choice("extent", "Of the", Extent.class, Rate::extent),
-        make.choice("unit", "By the", Unit.class, Rate::unit),
+        make.choice("unit", "By the", PriceUnit.class, Rate::unit),
         make.price("low", "From", Rate::low),
         make.price("high", "To", Rate::high),
         make.maybeChoice("condition", "Condition", Condition.class, Rate::condition),
@@ -115,7 +115,7 @@ public final class RatesSheet extends FleetSheet {
         "new service",
         new TreeSet<>(EnumSet.of(StepKind.WASH)),
         Extent.WHOLE_BOAT,
-        business.units() == Business.Units.FEET ? Unit.FOOT : Unit.METRE,
+        business.units() == Business.Units.FEET ? PriceUnit.FOOT : PriceUnit.METRE,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

@@ -10,12 +10,15 @@ import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.With;
 import hullalmanac.present.edit.FieldMaker.Named;
 import hullalmanac.present.sheet.Input;
+import hullalmanac.present.words.TimedWords;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -103,7 +106,10 @@ final class VisitFields {
     return With.component(v, "moves", moves);
   }
 
-  List<FieldOf<Step>> step(Almanac almanac, List<Surface> surfaces) {
+  /**
+   * @param now when a reading without a time is taken
+   */
+  List<FieldOf<Step>> step(Almanac almanac, List<Surface> surfaces, LocalDateTime now) {
     List<Named<Product>> products =
         almanac.products().stream().map(p -> new Named<>(p.id(), p.name())).toList();
     List<Named<Bottle>> bottles =
@@ -120,7 +126,27 @@ final class VisitFields {
         make.maybeWhole("minutes", "Minutes", Step::minutes),
         make.maybeWhole("helperMinutes", "Helper’s", Step::helperMinutes),
         make.day("day", "Day", Step::day),
+        ClimateFields.of(almanac, now),
         make.line("note", "Note", Step::note));
+  }
+
+  /** Starts and stops to time a step. */
+  static FieldOf<Step> time(TimedWords words) {
+    FieldOf<Step> press =
+        FieldMaker.unwritten("time", "Time", new Input.Press("ctrl M"), words::press);
+    return new FieldOf<>(
+        press.id(),
+        press.label(),
+        press.input(),
+        press.text(),
+        (step, typed) -> {
+          String said = words.running(step).map(r -> Texts.capital(r) + ". ").orElse("");
+          String does = step.timedSince().isPresent() ? "stops it" : "starts to time it";
+          Entry<Step> entry = press.enter().apply(step, typed);
+          return entry instanceof Entry.Read<Step> read
+              ? new Entry.Read<>(read.value(), said + "Enter or Ctrl+M " + does + ".")
+              : entry;
+        });
   }
 
   private static String bottle(Almanac almanac, Bottle bottle) {

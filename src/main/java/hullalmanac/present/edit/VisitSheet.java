@@ -14,14 +14,18 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.Removal;
+import hullalmanac.core.work.Stopwatch;
+import hullalmanac.core.work.VisitChange;
 import hullalmanac.core.work.VisitFinish;
 import hullalmanac.core.work.VisitMove;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
+import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Picture;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,7 +39,8 @@ public final class VisitSheet extends FleetSheet {
   private final Id<Visit> visit;
   private final Rows<Visit> facts;
   private final Rows<Looked> looked;
-  private final Rows<Step> steps;
+  private final VisitDamage damage;
+  private final VisitSteps steps;
   private final VisitPhotos photos;
 
   public VisitSheet(Desk desk, Id<Visit> visit) {
@@ -58,23 +63,22 @@ public final class VisitSheet extends FleetSheet {
             new Rows.Block<>(
                 "surfaces",
                 "What was looked at",
-                f -> one(f).map(v -> Looked.all(f.almanac(), v)).orElse(List.of()),
+                this::looked,
                 row -> row.surface().id().toString(),
                 row -> row.surface().words(),
                 f -> LookedFields.of(make(f)),
-                (almanac, row) -> again(almanac, row.edit(almanac, desk.ids()))),
+                this::looked),
             desk);
-    steps =
-        new Rows<>(
-            new Rows.Block<>(
-                "steps",
-                "What was done",
-                this::steps,
-                s -> s.id().toString(),
-                s -> s.kind().words(),
-                f -> new VisitFields(make(f)).step(f.almanac(), surfaces(f)),
-                (almanac, row) -> again(almanac, Edit.put(row))),
-            desk);
+    damage = new VisitDamage(desk, visit, this::looked, this::looked);
+    steps = new VisitSteps(desk, visit, this::surfaces);
+  }
+
+  private List<Looked> looked(Fleet fleet) {
+    return one(fleet).map(v -> Looked.all(fleet.almanac(), v, fleet.asOf())).orElse(List.of());
+  }
+
+  private Change looked(Almanac almanac, Looked row) {
+    return VisitChange.of(almanac, desk.ids(), visit, row.edit(almanac, desk.ids()));
   }
 
   private static FieldMaker make(Fleet fleet) {
@@ -100,47 +104,19 @@ public final class VisitSheet extends FleetSheet {
         .orElse(List.of());
   }
 
-  private List<Step> steps(Fleet fleet) {
-    return fleet.almanac().steps().stream()
-        .filter(s -> s.visit().equals(visit))
-        .sorted(Comparator.comparingInt(Step::order))
-        .toList();
-  }
-
   /** A planned visit that comes on another day was moved; all else is written as it stands. */
   private Change facts(Almanac almanac, Visit now) {
     Visit before = one(almanac).orElseThrow();
     if (before.status() == VisitStatus.PLANNED && !before.day().equals(now.day())) {
       return VisitMove.move(almanac, before, now.day(), MoveReason.SELF);
     }
-    return Change.checked(almanac, Edit.put(now));
-  }
-
-  /**
-   * A change of a visit that is done already also changes the coats that it laid and ended; but
-   * where these were not written down from its steps (in lists that were brought in), they are left
-   * as they are.
-   */
-  private Change again(Almanac almanac, Edit edit) {
-    Change first = Change.checked(almanac, edit);
-    Optional<Visit> done = one(almanac).filter(v -> v.status() == VisitStatus.DONE);
-    if (first instanceof Change.Refused || done.isEmpty() || !fromSteps(almanac, done.get())) {
-      return first;
-    }
-    Change finished = VisitFinish.finish(almanac.with(edit), desk.ids(), visit, done.get().day());
-    return finished instanceof Change.Ready ready
-        ? new Change.Ready(edit.and(ready.edit()))
-        : finished;
-  }
-
-  private boolean fromSteps(Almanac almanac, Visit done) {
-    return VisitFinish.finish(almanac, desk.ids(), visit, done.day()) instanceof Change.Ready ready
-        && ready.edit().isEmpty();
+    return Stopwatch.ending(
+        almanac, Change.checked(almanac, Edit.put(now)), desk.now().toInstant());
   }
 
   @Override
   List<Rows<?>> parts() {
-    return List.of(facts, looked, steps, photos.rows());
+    return List.of(facts, looked, damage.rows(), steps.rows(), photos.rows());
   }
 
   @Override
@@ -154,17 +130,23 @@ public final class VisitSheet extends FleetSheet {
     List<SheetState.Block> blocks = new ArrayList<>();
     blocks.add(facts.form(fleet));
     blocks.add(looked.grid(fleet, "Surface", "This boat has no surfaces yet."));
-    blocks.add(steps.grid(fleet, "Nothing was done yet."));
+    blocks.add(damage.grid(fleet));
+    blocks.add(steps.grid(fleet));
     blocks.add(
         new SheetState.Buttons(List.of(new SheetState.Button("add step", "Add a step", false))));
     blocks.add(photos.block(fleet));
-    words(fleet, v).forEach(w -> blocks.add(new SheetState.Words(w)));
+    blocks.add(new SheetState.Words(String.join("\n", words(fleet, v))));
     blocks.add(new SheetState.Buttons(buttons(fleet, v)));
     return new SheetState(
         new Lookups(fleet.almanac(), fleet.asOf()).boat(v.boat()).name(),
-        heading(v),
+        heading(fleet, v),
         blocks,
         photos.trouble());
+  }
+
+  private String heading(Fleet fleet, Visit v) {
+    List<String> running = steps.running(fleet);
+    return running.isEmpty() ? heading(v) : heading(v) + ". " + String.join(" ", running);
   }
 
   private static String heading(Visit v) {
@@ -194,6 +176,7 @@ public final class VisitSheet extends FleetSheet {
   /** What is to be known before the visit ends, and after. */
   private List<String> words(Fleet fleet, Visit v) {
     List<String> words = new ArrayList<>();
+    damage.untold(fleet).ifPresent(words::add);
     if (v.status() == VisitStatus.PLANNED) {
       List<Surface> asked = VisitFinish.questions(fleet.almanac(), visit, lastDay(fleet, v));
       if (!asked.isEmpty()) {
@@ -203,19 +186,23 @@ public final class VisitSheet extends FleetSheet {
                 + "? Write beads, sheets or flat above; left empty means that nobody looked.");
       }
     }
+    words.addAll(steps.climate(fleet, v));
     curing(fleet).ifPresent(words::add);
     return words;
   }
 
   private LocalDate lastDay(Fleet fleet, Visit v) {
-    return steps(fleet).stream().map(Step::day).max(Comparator.naturalOrder()).orElse(v.day());
+    return steps.of(fleet.almanac()).stream()
+        .map(Step::day)
+        .max(Comparator.naturalOrder())
+        .orElse(v.day());
   }
 
   private Optional<String> curing(Fleet fleet) {
     Lookups lookups = new Lookups(fleet.almanac(), fleet.asOf());
     Optional<LocalDate> until = Optional.empty();
     String name = "";
-    for (Step step : steps(fleet)) {
+    for (Step step : steps.of(fleet.almanac())) {
       boolean lays = step.kind() == StepKind.PROTECT || step.kind() == StepKind.TOP;
       Optional<Product> product = step.product().map(lookups::product);
       int hours = product.flatMap(p -> p.handling().cureHours()).orElse(0);
@@ -253,13 +240,20 @@ public final class VisitSheet extends FleetSheet {
   @Override
   public void remove(String block, String row) {
     fleet().filter(f -> block.equals(VisitPhotos.BLOCK)).ifPresent(f -> photos.remove(f, row));
+    fleet().filter(f -> block.equals(steps.rows().id())).ifPresent(f -> steps.remove(f, row));
+  }
+
+  @Override
+  public void press(At at) {
     fleet()
-        .flatMap(f -> steps(f).stream().filter(s -> s.id().toString().equals(row)).findFirst())
-        .ifPresent(
-            step ->
-                desk.change(
-                    step.kind().words() + " taken out",
-                    almanac -> again(almanac, Edit.remove(List.of(step)))));
+        .filter(f -> at.block().equals(steps.rows().id()))
+        .ifPresent(f -> steps.press(f, at.row()));
+  }
+
+  /** How long a step has been timed goes with the clock. */
+  @Override
+  public void tick() {
+    publishIfOther();
   }
 
   @Override
@@ -272,7 +266,7 @@ public final class VisitSheet extends FleetSheet {
     switch (button) {
       case "finish" -> whenAllTaken(() -> now.ifPresent(v -> finish(fleet, v)));
       case "invoice" -> now.ifPresent(v -> VisitInvoice.open(desk, fleet, v));
-      case "add step" -> now.ifPresent(v -> addStep(fleet, v));
+      case "add step" -> now.ifPresent(v -> steps.add(fleet, v));
       case "changes" ->
           desk.open(
               new ChangesSheet(
@@ -291,33 +285,11 @@ public final class VisitSheet extends FleetSheet {
 
   private void finish(Fleet fleet, Visit v) {
     LocalDate day = lastDay(fleet, v);
+    Instant now = desk.now().toInstant();
     desk.change(
         "visit of " + v.day() + " finished",
-        almanac -> VisitFinish.finish(almanac, desk.ids(), visit, day),
+        almanac ->
+            Stopwatch.ending(almanac, VisitFinish.finish(almanac, desk.ids(), visit, day), now),
         () -> desk.openBoat(v.boat()));
-  }
-
-  private void addStep(Fleet fleet, Visit v) {
-    List<Step> before = steps(fleet);
-    Id<Step> id = desk.ids().next();
-    Step step =
-        new Step(
-            id,
-            Long.toString(id.value(), Character.MAX_RADIX),
-            visit,
-            before.isEmpty() ? 1 : before.get(before.size() - 1).order() + 1,
-            before.isEmpty() ? StepKind.WASH : StepKind.OTHER,
-            before.isEmpty() ? v.day() : before.get(before.size() - 1).day(),
-            List.of(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            "",
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            "");
-    desk.change("a step added", almanac -> again(almanac, Edit.put(step)));
   }
 }

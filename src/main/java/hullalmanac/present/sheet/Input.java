@@ -28,6 +28,19 @@ public sealed interface Input {
     }
   }
 
+  /**
+   * Nothing is written; a touch, Enter or Space does what its text says. In grids only; where the
+   * text is empty there is nothing to do.
+   *
+   * @param key does it from any cell of its row, such as {@code ctrl M}
+   */
+  record Press(String key) implements Input {}
+
   /** A text that is only read. */
   record Fixed() implements Input {}
+
+  /** Whether one writes in it. */
+  default boolean written() {
+    return !(this instanceof Press) && !(this instanceof Fixed);
+  }
 }

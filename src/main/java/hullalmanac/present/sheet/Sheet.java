@@ -55,6 +55,12 @@ public interface Sheet {
   /** Takes a row out of a grid, or a photo out of a block of photos. */
   default void remove(String block, String row) {}
 
+  /** Does what the text of a cell says that is to be pressed. */
+  default void press(At at) {}
+
+  /** Shows again what goes with the clock. */
+  default void tick() {}
+
   /** Does what a button says. */
   default void press(String button) {}
 }

@@ -123,6 +123,22 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
     }
   }
 
-  /** A paragraph. */
-  public record Words(String text) implements Block {}
+  /**
+   * A paragraph; nothing is seen of one without text.
+   *
+   * @param strong whether it is to catch the eye, as a caution is
+   */
+  public record Words(String text, boolean strong) implements Block {
+    public Words(String text) {
+      this(text, false);
+    }
+  }
+
+  /**
+   * What came out, large, with a button that copies it; nothing is seen of one without text.
+   *
+   * @param label what it is; blank where its text says enough
+   * @param copy what is copied
+   */
+  public record Answer(String id, String label, String text, String copy) implements Block {}
 }

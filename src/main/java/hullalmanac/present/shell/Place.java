@@ -7,6 +7,7 @@ public enum Place {
   PEOPLE("People", 3),
   SHELF("Shelf", 5),
   TAKINGS("Takings", 6),
+  RECKONER("Reckoner", 7),
   SETTINGS("Settings", 8);
 
   private final String words;

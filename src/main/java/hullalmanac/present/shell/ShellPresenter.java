@@ -19,6 +19,7 @@ import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
+import hullalmanac.present.reckoner.ReckonerPresenter;
 import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
@@ -29,6 +30,7 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +51,8 @@ public final class ShellPresenter implements Desk {
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
   private final TakingsPresenter takings = new TakingsPresenter(this);
+  private final ReckonerPresenter reckoner = new ReckonerPresenter(this);
+  private final TimedPresenter timed = new TimedPresenter(this);
   private final TableMemory tables = new TableMemory();
   private final SettingsPresenter settings;
   private final Trail trail = new Trail();
@@ -103,12 +107,20 @@ public final class ShellPresenter implements Desk {
     return takings;
   }
 
+  public ReckonerPresenter reckoner() {
+    return reckoner;
+  }
+
   public SettingsPresenter settings() {
     return settings;
   }
 
   public BoatsPresenter boats() {
     return boats;
+  }
+
+  public TimedPresenter timed() {
+    return timed;
   }
 
   public FindPresenter find() {
@@ -187,7 +199,7 @@ public final class ShellPresenter implements Desk {
     }
   }
 
-  /** Reads the record again when another day has begun. */
+  /** Reads the record again when another day has begun; what goes with the clock is shown anew. */
   public void lookAtTheClock() {
     tasks.run(
         Lane.DATABASE,
@@ -195,9 +207,18 @@ public final class ShellPresenter implements Desk {
         day -> {
           if (fleet.isPresent() && !fleet.get().asOf().equals(day)) {
             load();
+          } else {
+            timed.tick();
+            reckoner.tick();
+            trail.now().sheet().ifPresent(Sheet::tick);
           }
         },
         this::failed);
+  }
+
+  @Override
+  public ZonedDateTime now() {
+    return edits.wallTime();
   }
 
   @Override
@@ -378,10 +399,12 @@ public final class ShellPresenter implements Desk {
 
   /** Shows a fleet in all other places; then comes what was to follow. */
   private void showBesidesAhead(Fleet after) {
+    timed.show(after);
     boats.show(after);
     people.show(after);
     shelf.show(after);
     takings.show(after);
+    reckoner.show(after);
     settings.show(after);
     find.show(after);
     owner.show(after);

@@ -15,6 +15,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -25,8 +26,8 @@ import javax.swing.JPopupMenu;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
-import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableColumn;
 
 /**
@@ -39,10 +40,13 @@ final class EditGrid extends JTable {
 
   private final transient Sheet sheet;
   private final transient Telling telling;
-  private final Cells cells;
+  private final GridCells cells;
   private final transient GridCopies copies = new GridCopies(this);
 
-  /** Tells which cell is chosen or written in, and what stands in it. */
+  /**
+   * Tells which cell is chosen or written in, and what stands in it; without row and field for one
+   * that is only read.
+   */
   interface Telling {
     void say(String row, String field, String text);
   }
@@ -51,7 +55,7 @@ final class EditGrid extends JTable {
     super();
     this.sheet = sheet;
     this.telling = telling;
-    this.cells = new Cells(state);
+    this.cells = new GridCells(state, sheet);
     setModel(cells);
     setName(state.id());
     getAccessibleContext()
@@ -65,6 +69,7 @@ final class EditGrid extends JTable {
     headerAtLeft();
     setDefaultEditor(Object.class, new Editor());
     keys();
+    presses(state);
     getSelectionModel().addListSelectionListener(e -> tell());
     getColumnModel().getSelectionModel().addListSelectionListener(e -> tell());
     addFocusListener(
@@ -72,72 +77,11 @@ final class EditGrid extends JTable {
           @Override
           public void focusGained(FocusEvent e) {
             if (!onCell() && getRowCount() > 0) {
-              changeSelection(0, 0, false, false);
+              changeSelection(0, firstWritten(), false, false);
             }
           }
         });
     fit();
-  }
-
-  /** The grid as a table. */
-  private final class Cells extends AbstractTableModel {
-    private static final long serialVersionUID = 1L;
-    private transient SheetState.Grid state;
-
-    Cells(SheetState.Grid state) {
-      this.state = state;
-    }
-
-    @Override
-    public int getRowCount() {
-      return state.rows().size();
-    }
-
-    @Override
-    public int getColumnCount() {
-      return state.columns().size();
-    }
-
-    @Override
-    public String getColumnName(int column) {
-      return state.columns().get(column).label();
-    }
-
-    @Override
-    public Object getValueAt(int row, int column) {
-      return state.rows().get(row).cells().get(column);
-    }
-
-    @Override
-    public boolean isCellEditable(int row, int column) {
-      return !(state.columns().get(column).input() instanceof Input.Fixed);
-    }
-
-    @Override
-    public void setValueAt(Object value, int row, int column) {
-      String text = value.toString();
-      if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
-        sheet.enter(at(row, column), text);
-      }
-    }
-
-    At at(int row, int column) {
-      return new At(state.id(), state.rows().get(row).id(), state.columns().get(column).id());
-    }
-
-    void show(SheetState.Grid now) {
-      boolean sameRows = ids(now).equals(ids(state));
-      state = now;
-      if (sameRows) {
-        fireTableRowsUpdated(0, Math.max(0, getRowCount() - 1));
-      } else {
-        fireTableDataChanged();
-      }
-    }
-
-    private List<String> ids(SheetState.Grid grid) {
-      return grid.rows().stream().map(SheetState.GridRow::id).toList();
-    }
   }
 
   /** A field in a cell, which says while one types what is understood. */
@@ -223,6 +167,69 @@ final class EditGrid extends JTable {
     return getColumnModel().getSelectionModel().getLeadSelectionIndex();
   }
 
+  private int firstWritten() {
+    for (int c = 0; c < getColumnCount(); c++) {
+      if (cells.column(c).input().written()) {
+        return c;
+      }
+    }
+    return 0;
+  }
+
+  /** Cells that are pressed: by a touch, by Enter or Space, and by a key from all of their row. */
+  private void presses(SheetState.Grid state) {
+    for (int c = 0; c < state.columns().size(); c++) {
+      int column = c;
+      if (state.columns().get(c).input() instanceof Input.Press press) {
+        getColumnModel().getColumn(c).setCellRenderer(new PressCell());
+        Act.within(this, press.key(), () -> press(getSelectedRow(), column));
+      }
+    }
+    addMouseListener(new CellTouch(this, this::press));
+  }
+
+  private void press(int row, int column) {
+    if (cells.isPress(row, column)) {
+      take();
+      sheet.press(cells.at(row, column));
+    }
+  }
+
+  @Override
+  protected boolean processKeyBinding(KeyStroke key, KeyEvent e, int condition, boolean pressed) {
+    boolean enterOrSpace =
+        key.getModifiers() == 0
+            && (key.getKeyCode() == KeyEvent.VK_ENTER || key.getKeyCode() == KeyEvent.VK_SPACE);
+    boolean onPress = !isEditing() && cells.isPress(getSelectedRow(), getSelectedColumn());
+    if (enterOrSpace && pressed && onPress) {
+      press(getSelectedRow(), getSelectedColumn());
+      return true;
+    }
+    return super.processKeyBinding(key, e, condition, pressed);
+  }
+
+  /** Goes on in the cell, and with the text, where another grid of the same kind was left. */
+  void goOnFrom(EditGrid before) {
+    int row = before.getSelectedRow();
+    int column = before.getSelectedColumn();
+    if (row < 0 || column < 0) {
+      return;
+    }
+    Optional<Point> mine = cells.find(before.cells.at(row, column));
+    if (mine.isEmpty()) {
+      return;
+    }
+    changeSelection(mine.get().y, mine.get().x, false, false);
+    if (before.isEditing() && before.getEditorComponent() instanceof JTextField writing) {
+      String text = writing.getText();
+      before.removeEditor();
+      if (editCellAt(mine.get().y, mine.get().x)
+          && getEditorComponent() instanceof JTextField field) {
+        field.setText(text);
+      }
+    }
+  }
+
   /** Takes what is being written and goes to the cell so many rows below, if there is one. */
   private void goDown(int rows) {
     int row = getEditingRow();
@@ -277,12 +284,13 @@ final class EditGrid extends JTable {
 
   private void removeRow() {
     if (onCell()) {
-      sheet.remove(cells.state.id(), cells.state.rows().get(leadRow()).id());
+      At at = cells.at(leadRow(), 0);
+      sheet.remove(at.block(), at.row());
     }
   }
 
   SheetState.Grid state() {
-    return cells.state;
+    return cells.state();
   }
 
   void pasteTexts() {
@@ -304,9 +312,13 @@ final class EditGrid extends JTable {
     if (telling == null) {
       return;
     }
-    if (onCell() && cells.isCellEditable(leadRow(), leadColumn())) {
+    if (onCell()) {
       At at = cells.at(leadRow(), leadColumn());
       String text = cells.getValueAt(leadRow(), leadColumn()).toString();
+      if (!cells.isCellEditable(leadRow(), leadColumn())) {
+        telling.say("", "", text);
+        return;
+      }
       String hint = hint(leadColumn());
       telling.say(at.row(), at.field(), text);
       setToolTipText(hint.isEmpty() ? null : hint);
@@ -316,8 +328,10 @@ final class EditGrid extends JTable {
   }
 
   private String hint(int column) {
-    Input input = cells.state.columns().get(column).input();
-    return input instanceof Input.Choice choice ? String.join(", ", choice.words()) : "";
+    Input input = cells.column(column).input();
+    return input instanceof Input.Choice choice
+        ? String.join(", ", choice.words())
+        : input instanceof Input.Suggest suggest ? String.join(", ", suggest.words()) : "";
   }
 
   /** As wide as what it lies in, unless its texts need more. */
@@ -343,6 +357,10 @@ final class EditGrid extends JTable {
     int row = getSelectedRow();
     int column = getSelectedColumn();
     cells.show(state);
+    widenPresses();
+    if (state.columns().stream().anyMatch(c -> c.input() instanceof Input.Fixed)) {
+      fit();
+    }
     if (row >= 0 && row < getRowCount() && getSelectedRow() < 0) {
       changeSelection(row, Math.max(0, column), false, false);
     }
@@ -363,11 +381,29 @@ final class EditGrid extends JTable {
     for (int c = 0; c < getColumnCount(); c++) {
       int widest = getFontMetrics(getFont()).stringWidth(getColumnName(c)) + gap;
       for (int r = 0; r < Math.min(ROWS_MEASURED, getRowCount()); r++) {
-        String text = String.valueOf(getValueAt(r, c));
-        widest = Math.max(widest, getFontMetrics(getFont()).stringWidth(text));
+        widest = Math.max(widest, width(r, c));
       }
       TableColumn column = getColumnModel().getColumn(c);
       column.setPreferredWidth(widest + gap);
+    }
+  }
+
+  private int width(int row, int column) {
+    String text = String.valueOf(getValueAt(row, column));
+    return cells.column(column).input() instanceof Input.Press
+        ? new PressCell().width(this, text)
+        : getFontMetrics(getFont()).stringWidth(text);
+  }
+
+  /** What is pressed says itself what it does, so it is never cut. */
+  private void widenPresses() {
+    for (int c = 0; c < getColumnCount(); c++) {
+      for (int r = 0; r < getRowCount(); r++) {
+        TableColumn column = getColumnModel().getColumn(c);
+        if (cells.isPress(r, c) && column.getPreferredWidth() < width(r, c)) {
+          fit();
+        }
+      }
     }
   }
 

@@ -101,6 +101,7 @@ final class FieldView extends JPanel {
   }
 
   private void text(JTextComponent component) {
+    Act.when(component, "ctrl C", () -> component.getSelectedText() != null, component::copy);
     component.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
     Typing.in(component, this::typed);
     component.addFocusListener(

@@ -69,7 +69,7 @@ final class GridView extends JPanel {
   }
 
   private void say(String row, String field, String text) {
-    Said now = row.isEmpty() ? Said.NOTHING : sheet.say(new At(block, row, field), text);
+    Said now = row.isEmpty() ? new Said(text, false) : sheet.say(new At(block, row, field), text);
     said.setText(now.refused() ? "Not taken: " + now.words() : now.words());
   }
 
@@ -79,5 +79,10 @@ final class GridView extends JPanel {
 
   void take() {
     grid.take();
+  }
+
+  /** Goes on in the cell, and with the text, where another view of the same grid was left. */
+  void goOnFrom(GridView before) {
+    grid.goOnFrom(before.grid);
   }
 }

@@ -34,30 +34,58 @@ public final class SheetPanel extends JPanel {
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
   private final transient TableMemory memory;
   private transient Optional<Sheet> sheet = Optional.empty();
-  private transient List<Object> shape = List.of();
+  private transient List<List<Object>> shape = List.of();
+  private final transient List<Section> sections = new ArrayList<>();
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
   private final transient Map<String, GridView> grids = new LinkedHashMap<>();
   private final transient Map<String, PhotosView> photos = new LinkedHashMap<>();
+  private final transient Map<String, AnswerView> answers = new LinkedHashMap<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
   private final JTextArea trouble = Labels.wrapped("", false);
-  private transient Optional<String> main = Optional.empty();
-  private transient Optional<Runnable> first = Optional.empty();
 
   /** Whether a sheet was opened and the cursor is still on its way into it. */
   private boolean starting;
 
-  /** A panel that shows no sheet yet. */
+  /** Whether the cursor goes into a sheet that is opened. */
+  private final boolean takesCursor;
+
+  /** A panel that shows no sheet yet; the cursor goes into one that is opened. */
   public SheetPanel(Runnable leave, TableMemory memory) {
+    this(leave, memory, true);
+  }
+
+  /** A panel beside a list, in which the cursor stays when another sheet is opened. */
+  public static SheetPanel inPlace(Runnable leave, TableMemory memory) {
+    return new SheetPanel(leave, memory, false);
+  }
+
+  private SheetPanel(Runnable leave, TableMemory memory, boolean takesCursor) {
     super(new BorderLayout());
     this.memory = memory;
+    this.takesCursor = takesCursor;
     setName("sheet");
     scroll.setBorder(null);
     scroll.getVerticalScrollBar().setUnitIncrement(24);
     add(scroll);
     Act.within(this, "ESCAPE", leave);
     Act.within(this, "ctrl V", this::pastePhotos);
-    Act.within(this, "control ENTER", () -> main.ifPresent(this::press));
+    Act.within(this, "ctrl C", this::copyAnswers);
+    Act.within(this, "control ENTER", () -> main().ifPresentOrElse(this::press, this::copyAnswers));
+  }
+
+  /** Puts the cursor into the first field. */
+  public void start() {
+    first().ifPresent(Runnable::run);
+  }
+
+  /** Copies all that came out, a line each. */
+  private void copyAnswers() {
+    takeAll();
+    List<String> texts = answers.values().stream().flatMap(a -> a.copied().stream()).toList();
+    if (!texts.isEmpty()) {
+      AnswerView.copy(String.join("\n", texts));
+    }
   }
 
   /** Takes what is being written, then does what a button says. */
@@ -84,10 +112,13 @@ public final class SheetPanel extends JPanel {
       sheet.ifPresent(s -> s.onChange(state -> {}));
       sheet = Optional.of(opened);
       shape = List.of();
+      grids.clear();
       opened.onChange(this::render);
       scroll.getViewport().setViewPosition(new java.awt.Point(0, 0));
-      first.ifPresent(Runnable::run);
-      starting = true;
+      starting = takesCursor;
+      if (starting) {
+        start();
+      }
     }
   }
 
@@ -98,57 +129,104 @@ public final class SheetPanel extends JPanel {
   }
 
   private void render(SheetState state) {
-    List<Object> now = shape(state);
+    List<List<Object>> now = state.blocks().stream().map(SheetPanel::shape).toList();
     if (!now.equals(shape)) {
-      shape = now;
       Standpoint before = Standpoint.of(scroll);
-      build(state);
-      starting = starting && before.focused().isEmpty();
-      if (!before.restore(scroll) && (starting || before.focused().isPresent())) {
-        first.ifPresent(Runnable::run);
+      boolean same = names(now).equals(names(shape));
+      List<List<Object>> was = shape;
+      shape = now;
+      if (same) {
+        for (int i = 0; i < now.size(); i++) {
+          if (!now.get(i).equals(was.get(i))) {
+            sections.set(i, refill(sections.get(i), state.blocks().get(i)));
+          }
+        }
+      } else {
+        build(state);
+      }
+      starting = starting && !before.inside();
+      if (!before.restore(scroll) && (starting || before.inside())) {
+        start();
       }
     }
     title.setText(state.title());
     facts.setText(state.facts());
     trouble.setText(state.trouble().orElse(""));
     trouble.setVisible(state.trouble().isPresent());
-    for (SheetState.Block block : state.blocks()) {
-      if (block instanceof SheetState.Form form) {
-        form.fields().forEach(f -> fields.get(form.id() + "/" + f.id()).show(f));
-      } else if (block instanceof SheetState.Grid grid) {
-        grids.get(grid.id()).show(grid);
-      } else if (block instanceof SheetState.Photos some) {
-        photos.get(some.id()).show(some);
-      }
+    for (int i = 0; i < state.blocks().size(); i++) {
+      show(state.blocks().get(i), sections.get(i));
     }
   }
 
-  /** All of a state but the texts one writes. */
-  private static List<Object> shape(SheetState state) {
+  private void show(SheetState.Block block, Section section) {
+    if (block instanceof SheetState.Form form) {
+      form.fields().forEach(f -> fields.get(form.id() + "/" + f.id()).show(f));
+    } else if (block instanceof SheetState.Grid grid) {
+      grids.get(grid.id()).show(grid);
+      section.panel().setVisible(!grid.rows().isEmpty() || !grid.empty().isEmpty());
+    } else if (block instanceof SheetState.Photos some) {
+      photos.get(some.id()).show(some);
+    } else if (block instanceof SheetState.Answer answer) {
+      answers.get(answer.id()).show(answer);
+    } else if (block instanceof SheetState.Words words) {
+      section.words().ifPresent(area -> area.setText(words.text()));
+      section.panel().setVisible(!words.text().isEmpty());
+    }
+  }
+
+  /** What comes first in the shape of each block tells it from the others. */
+  private static List<Object> names(List<List<Object>> shapes) {
+    return shapes.stream().map(s -> s.get(0)).toList();
+  }
+
+  /** All of a block but the texts one writes, and those that are only read. */
+  private static List<Object> shape(SheetState.Block block) {
     List<Object> shape = new ArrayList<>();
-    for (SheetState.Block block : state.blocks()) {
-      if (block instanceof SheetState.Form form) {
-        shape.add(form.id() + form.heading());
-        form.fields().forEach(f -> shape.add(List.of(f.id(), f.label(), f.input())));
-      } else if (block instanceof SheetState.Grid grid) {
-        shape.add(grid.id());
-        shape.add(grid.columns());
-        grid.rows().forEach(r -> shape.add(List.of(r.id(), r.label())));
-      } else if (block instanceof SheetState.Photos some) {
-        shape.add(some.id() + some.heading());
-      } else {
-        shape.add(block);
-      }
+    if (block instanceof SheetState.Form form) {
+      shape.add("form " + form.id());
+      shape.add(form.heading());
+      form.fields().forEach(f -> shape.add(List.of(f.id(), f.label(), f.input())));
+    } else if (block instanceof SheetState.Grid grid) {
+      shape.add("grid " + grid.id());
+      shape.add(grid.columns());
+      grid.rows().forEach(r -> shape.add(List.of(r.id(), r.label())));
+    } else if (block instanceof SheetState.Photos some) {
+      shape.add("photos " + some.id());
+      shape.add(some.heading());
+    } else if (block instanceof SheetState.Answer answer) {
+      shape.add("answer " + answer.id());
+    } else if (block instanceof SheetState.Words words) {
+      shape.add("words " + words.strong());
+    } else {
+      shape.add(block.getClass().getSimpleName());
+      shape.add(block);
     }
     return shape;
   }
 
+  /**
+   * A block on the page.
+   *
+   * @param first puts the cursor into it
+   * @param main its main button
+   * @param words what it says, where it only says something
+   */
+  private record Section(
+      JPanel panel, Optional<Runnable> first, Optional<String> main, Optional<JTextArea> words) {}
+
+  private Optional<Runnable> first() {
+    return sections.stream().flatMap(s -> s.first().stream()).findFirst();
+  }
+
+  private Optional<String> main() {
+    return sections.stream().flatMap(s -> s.main().stream()).findFirst();
+  }
+
   private void build(SheetState state) {
+    sections.clear();
     fields.clear();
-    grids.clear();
     photos.clear();
-    first = Optional.empty();
-    main = Optional.empty();
+    answers.clear();
     ScrollColumn column =
         new ScrollColumn(
             new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
@@ -157,40 +235,95 @@ public final class SheetPanel extends JPanel {
     trouble.setFont(Theme.font(Theme.Size.BODY).deriveFont(java.awt.Font.BOLD));
     column.add(trouble, "wmin 100, gapbottom 8");
     for (SheetState.Block block : state.blocks()) {
-      add(column, block);
+      JPanel panel =
+          new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
+      panel.setOpaque(false);
+      sections.add(fill(panel, block));
+      column.add(panel, "wmin 0" + gaps(block));
     }
+    grids
+        .keySet()
+        .retainAll(
+            state.blocks().stream()
+                .filter(SheetState.Grid.class::isInstance)
+                .map(b -> ((SheetState.Grid) b).id())
+                .toList());
     scroll.setViewportView(column);
   }
 
-  private void add(ScrollColumn column, SheetState.Block block) {
-    if (block instanceof SheetState.Form form) {
-      heading(column, form.heading());
-      column.add(form(form), "wmin 0");
-    } else if (block instanceof SheetState.Grid grid) {
-      heading(column, grid.heading());
-      column.add(grid(grid), "wmin 0");
-    } else if (block instanceof SheetState.Buttons buttons) {
-      column.add(buttons(buttons), "wmin 0, gaptop 4");
-    } else if (block instanceof SheetState.Table table) {
-      heading(column, table.heading());
-      column.add(table(table), "wmin 0");
-    } else if (block instanceof SheetState.Photos some) {
-      heading(column, some.heading());
-      PhotosView view = new PhotosView(some, sheet.orElseThrow());
-      photos.put(some.id(), view);
-      if (some.open()) {
-        first = first.or(() -> Optional.of(view::requestFocusInWindow));
-      }
-      column.add(view, "wmin 0, gapbottom 8" + (some.open() ? ", hmin 120" : ""));
-    } else if (block instanceof SheetState.Words words) {
-      column.add(Labels.wrapped(words.text(), true), "wmin 100");
-    }
+  private static String gaps(SheetState.Block block) {
+    boolean headed = !heading(block).isEmpty();
+    return (headed
+            ? ", gaptop 16"
+            : block instanceof SheetState.Buttons || block instanceof SheetState.Answer
+                ? ", gaptop 4"
+                : "")
+        + (block instanceof SheetState.Photos ? ", gapbottom 8" : "");
   }
 
-  private static void heading(ScrollColumn column, String text) {
-    if (!text.isEmpty()) {
-      column.add(Labels.heading(text), "gaptop 16");
+  private static String heading(SheetState.Block block) {
+    return block instanceof SheetState.Form form
+        ? form.heading()
+        : block instanceof SheetState.Grid grid
+            ? grid.heading()
+            : block instanceof SheetState.Table table
+                ? table.heading()
+                : block instanceof SheetState.Photos some ? some.heading() : "";
+  }
+
+  /** Builds a block anew in the place where it is. */
+  private Section refill(Section old, SheetState.Block block) {
+    if (block instanceof SheetState.Form form) {
+      fields.keySet().removeIf(name -> name.startsWith(form.id() + "/"));
     }
+    old.panel().removeAll();
+    Section section = fill(old.panel(), block);
+    revalidate();
+    repaint();
+    return section;
+  }
+
+  private Section fill(JPanel panel, SheetState.Block block) {
+    if (!heading(block).isEmpty()) {
+      panel.add(Labels.heading(heading(block)));
+    }
+    Optional<Runnable> cursor = Optional.empty();
+    Optional<String> main = Optional.empty();
+    Optional<JTextArea> said = Optional.empty();
+    if (block instanceof SheetState.Form form) {
+      panel.add(form(form), "wmin 0");
+      cursor =
+          form.fields().stream()
+              .findFirst()
+              .map(f -> fields.get(form.id() + "/" + f.id()))
+              .map(view -> view::start);
+    } else if (block instanceof SheetState.Grid grid) {
+      panel.add(grid(grid), "wmin 0");
+    } else if (block instanceof SheetState.Buttons buttons) {
+      panel.add(buttons(buttons), "wmin 0");
+      main =
+          buttons.buttons().stream()
+              .filter(SheetState.Button::main)
+              .map(SheetState.Button::id)
+              .findFirst();
+    } else if (block instanceof SheetState.Table table) {
+      panel.add(table(table), "wmin 0");
+    } else if (block instanceof SheetState.Photos some) {
+      PhotosView view = new PhotosView(some, sheet.orElseThrow());
+      photos.put(some.id(), view);
+      cursor = some.open() ? Optional.of(view::requestFocusInWindow) : cursor;
+      panel.add(view, "wmin 0" + (some.open() ? ", hmin 120" : ""));
+    } else if (block instanceof SheetState.Answer answer) {
+      AnswerView view = new AnswerView(answer.id());
+      answers.put(answer.id(), view);
+      panel.add(view, "wmin 0");
+    } else if (block instanceof SheetState.Words words) {
+      JTextArea area =
+          words.strong() ? Labels.wrappedStrong(words.text()) : Labels.wrapped(words.text(), true);
+      said = Optional.of(area);
+      panel.add(area, "wmin 100");
+    }
+    return new Section(panel, cursor, main, said);
   }
 
   private JComponent form(SheetState.Form form) {
@@ -198,7 +331,6 @@ public final class SheetPanel extends JPanel {
     for (SheetState.Field field : form.fields()) {
       FieldView view = FieldView.labelled(form.id(), field, sheet.orElseThrow());
       fields.put(form.id() + "/" + field.id(), view);
-      first = first.or(() -> Optional.of(view::start));
       panel.add(view, "wmin 0, growx");
     }
     return panel;
@@ -206,7 +338,7 @@ public final class SheetPanel extends JPanel {
 
   private Component grid(SheetState.Grid grid) {
     GridView view = new GridView(grid, sheet.orElseThrow());
-    grids.put(grid.id(), view);
+    Optional.ofNullable(grids.put(grid.id(), view)).ifPresent(view::goOnFrom);
     return view;
   }
 
@@ -217,7 +349,6 @@ public final class SheetPanel extends JPanel {
       button.setName(b.id());
       button.addActionListener(e -> press(b.id()));
       if (b.main()) {
-        main = Optional.of(b.id());
         button.setToolTipText("Ctrl+Enter");
         button.putClientProperty(
             "FlatLaf.style",
@@ -239,8 +370,9 @@ public final class SheetPanel extends JPanel {
         new TidyTable(
             TableState.of(String.join(", ", table.columns()), table.columns(), table.rows()),
             memory);
-    view.getAccessibleContext()
-        .setAccessibleName(table.heading().isEmpty() ? title.getText() : table.heading());
+    if (!table.heading().isEmpty()) {
+      view.getAccessibleContext().setAccessibleName(table.heading());
+    }
     return new SideScroll(view);
   }
 }

@@ -6,20 +6,26 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.util.Optional;
 import javax.swing.JScrollPane;
+import javax.swing.JTable;
 import javax.swing.SwingUtilities;
 
 /**
  * How far one has read and where one writes on a page, to be kept when it is built anew.
  *
- * @param focused name of what has the cursor; absent where nothing on the page has it
+ * @param inside whether something on the page has the cursor
+ * @param focused the name of that, or of what it lies in
  */
-record Standpoint(Point at, Optional<String> focused) {
+record Standpoint(Point at, boolean inside, Optional<String> focused) {
   static Standpoint of(JScrollPane scroll) {
     Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     boolean inside = owner != null && SwingUtilities.isDescendingFrom(owner, scroll);
+    while (inside && owner != scroll && owner.getName() == null) {
+      owner = owner.getParent();
+    }
     return new Standpoint(
         scroll.getViewport().getViewPosition(),
-        Optional.ofNullable(inside ? owner.getName() : null));
+        inside,
+        Optional.ofNullable(inside && owner != scroll ? owner.getName() : null));
   }
 
   /**
@@ -29,8 +35,13 @@ record Standpoint(Point at, Optional<String> focused) {
    */
   boolean restore(JScrollPane scroll) {
     scroll.getViewport().setViewPosition(at);
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    if (inside && owner != null && SwingUtilities.isDescendingFrom(owner, scroll)) {
+      return true;
+    }
     Optional<Component> same = focused.map(name -> named(scroll, name));
-    same.ifPresent(Component::requestFocusInWindow);
+    same.map(c -> c instanceof JTable table && table.isEditing() ? table.getEditorComponent() : c)
+        .ifPresent(Component::requestFocusInWindow);
     return same.isPresent();
   }
 

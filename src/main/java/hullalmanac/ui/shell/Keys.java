@@ -37,6 +37,7 @@ final class Keys {
     key(KeyEvent.VK_N, menu, presenter.boats()::newBoat);
     key(KeyEvent.VK_E, menu, () -> presenter.onBoat(presenter.boats()::change));
     key(KeyEvent.VK_E, menu | InputEvent.SHIFT_DOWN_MASK, presenter::openCatchUp);
+    key(KeyEvent.VK_M, menu | InputEvent.SHIFT_DOWN_MASK, presenter.timed()::open);
     key(KeyEvent.VK_T, menu, () -> presenter.onBoat(presenter.boats()::beginVisit));
     key(KeyEvent.VK_L, menu, () -> presenter.onBoat(presenter.boats()::washed));
     key(KeyEvent.VK_F11, 0, () -> presenter.onBoat(presenter.boats()::showOwner));

@@ -5,7 +5,6 @@ import hullalmanac.present.shell.Place;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Marks;
 import java.awt.Color;
-import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -13,6 +12,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
+import javax.swing.Icon;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -24,7 +24,7 @@ final class Rail extends JPanel {
   private final Map<Place, JToggleButton> buttons = new EnumMap<>(Place.class);
 
   Rail(Consumer<Place> go) {
-    super(new MigLayout("insets 12 8 12 8, wrap 1, gap 0 6", "[fill]", ""));
+    super(new MigLayout("insets 12 8 12 8, wrap 1, gap 0 1:6:6", "[fill]", "[shrink]"));
     for (Place place : Place.values()) {
       JToggleButton button = new PlaceButton(place);
       // No button group: Tab would go to the one chosen alone.
@@ -34,7 +34,7 @@ final class Rail extends JPanel {
             go.accept(place);
           });
       buttons.put(place, button);
-      add(button, "w 84!, h 58!");
+      add(button, "w 84!, h 30:58:58");
     }
   }
 
@@ -51,10 +51,12 @@ final class Rail extends JPanel {
   private static final class PlaceButton extends JToggleButton {
     private static final long serialVersionUID = 1L;
     private final Place place;
+    private final transient Icon icon;
 
     PlaceButton(Place place) {
-      super(place.words(), Theme.icon(place.name().toLowerCase(Locale.ROOT), 24));
+      super(place.words());
       this.place = place;
+      icon = Theme.icon(place.name().toLowerCase(Locale.ROOT), 24);
       setName("go " + place.name().toLowerCase(Locale.ROOT));
       setVerticalTextPosition(BOTTOM);
       setHorizontalTextPosition(CENTER);
@@ -91,9 +93,12 @@ final class Rail extends JPanel {
       super.paintComponent(graphics);
     }
 
+    /** Where the window is too low for all places, the words alone are shown. */
     @Override
-    public Dimension getMinimumSize() {
-      return getPreferredSize();
+    @SuppressWarnings("deprecation") // All ways of setting bounds lead through it.
+    public void reshape(int x, int y, int width, int height) {
+      super.reshape(x, y, width, height);
+      setIcon(height < UIScale.scale(46) ? null : icon);
     }
 
     @Override

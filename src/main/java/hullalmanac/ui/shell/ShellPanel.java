@@ -6,6 +6,7 @@ import hullalmanac.present.shell.ShellState;
 import hullalmanac.ui.ahead.AheadPanel;
 import hullalmanac.ui.boats.BoatsPanel;
 import hullalmanac.ui.people.PeoplePanel;
+import hullalmanac.ui.reckoner.ReckonerPanel;
 import hullalmanac.ui.settings.SettingsPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
@@ -25,6 +26,7 @@ final class ShellPanel extends JPanel {
   private final JPanel places = new JPanel(cards);
   private static final String SHEET = "sheet";
   private final BoatsPanel boats;
+  private final ReckonerPanel reckoner;
   private final SheetPanel sheet;
   private Place shown = Place.AHEAD;
   private boolean wasSheet;
@@ -42,6 +44,8 @@ final class ShellPanel extends JPanel {
     place(Place.PEOPLE, new PeoplePanel(presenter.people(), presenter.tables()));
     place(Place.SHELF, new ShelfPanel(presenter.shelf(), presenter.tables()));
     place(Place.TAKINGS, new TakingsPanel(presenter.takings(), presenter.tables()));
+    reckoner = new ReckonerPanel(presenter.reckoner(), presenter.tables());
+    place(Place.RECKONER, reckoner);
     place(Place.SETTINGS, new SettingsPanel(presenter.settings(), presenter.tables()));
     add(rail, BorderLayout.WEST);
     notices = new NoticeBar(presenter::press);
@@ -49,7 +53,10 @@ final class ShellPanel extends JPanel {
     middle.add(notices, BorderLayout.NORTH);
     middle.add(places);
     add(middle);
-    add(status, BorderLayout.SOUTH);
+    JPanel bottom = new JPanel(new BorderLayout());
+    bottom.add(new TimedLine(presenter.timed()), BorderLayout.NORTH);
+    bottom.add(status);
+    add(bottom, BorderLayout.SOUTH);
     sheet = new SheetPanel(presenter::leave, presenter.tables());
     places.add(sheet, SHEET);
     presenter.onChange(this::render);
@@ -70,6 +77,14 @@ final class ShellPanel extends JPanel {
     boats.startFinding();
   }
 
+  private void startIn(Place place) {
+    if (place == Place.RECKONER) {
+      reckoner.start();
+    } else {
+      places.requestFocusInWindow();
+    }
+  }
+
   private void render(ShellState state) {
     rail.show(state.place());
     if (state.sheet().isPresent()) {
@@ -79,7 +94,7 @@ final class ShellPanel extends JPanel {
       sheet.close();
       cards.show(places, state.place().name());
       if (!state.place().equals(shown) || wasSheet) {
-        places.requestFocusInWindow();
+        startIn(state.place());
       }
     }
     wasSheet = state.sheet().isPresent();

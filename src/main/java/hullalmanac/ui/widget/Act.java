@@ -1,6 +1,7 @@
 package hullalmanac.ui.widget;
 
 import java.awt.event.ActionEvent;
+import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
@@ -10,9 +11,16 @@ public final class Act extends AbstractAction {
   private static final long serialVersionUID = 1L;
 
   private final transient Runnable act;
+  private final transient BooleanSupplier when;
 
-  private Act(Runnable act) {
+  private Act(Runnable act, BooleanSupplier when) {
     this.act = act;
+    this.when = when;
+  }
+
+  @Override
+  public boolean isEnabled() {
+    return when.getAsBoolean();
   }
 
   @Override
@@ -27,12 +35,22 @@ public final class Act extends AbstractAction {
    */
   public static void on(JComponent component, int condition, KeyStroke key, Runnable act) {
     component.getInputMap(condition).put(key, key.toString());
-    component.getActionMap().put(key.toString(), new Act(act));
+    component.getActionMap().put(key.toString(), new Act(act, () -> true));
+  }
+
+  /**
+   * Binds a key to a component that has the cursor, while something holds; else the key goes on to
+   * what the component lies in.
+   */
+  public static void when(JComponent component, String key, BooleanSupplier holds, Runnable act) {
+    KeyStroke stroke = KeyStroke.getKeyStroke(key);
+    component.getInputMap(JComponent.WHEN_FOCUSED).put(stroke, stroke.toString());
+    component.getActionMap().put(stroke.toString(), new Act(act, holds));
   }
 
   /** Lets a component do this by whatever key its theme has for what has a name, such as "copy". */
   public static void named(JComponent component, String name, Runnable act) {
-    component.getActionMap().put(name, new Act(act));
+    component.getActionMap().put(name, new Act(act, () -> true));
   }
 
   /** Binds a key to a component that has the cursor. */

@@ -34,9 +34,19 @@ public final class Labels {
     return new Sized(text, Theme.Size.BODY, false, true);
   }
 
+  /** Large text that breaks into lines, as {@link #wrapped}. */
+  public static JTextArea large(String text) {
+    return new Wrapped(text, Theme.Size.TITLE, false, false);
+  }
+
+  /** Bold text that breaks into lines, as {@link #wrapped}. */
+  public static JTextArea wrappedStrong(String text) {
+    return new Wrapped(text, Theme.Size.BODY, true, false);
+  }
+
   /** Text that breaks into lines; it cannot be edited and is no stop for Tab. */
   public static JTextArea wrapped(String text, boolean quiet) {
-    return new Wrapped(text, quiet);
+    return new Wrapped(text, Theme.Size.BODY, false, quiet);
   }
 
   private static final class Sized extends JLabel {
@@ -71,10 +81,14 @@ public final class Labels {
 
   private static final class Wrapped extends JTextArea {
     private static final long serialVersionUID = 1L;
+    private final Theme.Size size;
+    private final boolean strong;
     private final boolean quiet;
 
-    Wrapped(String text, boolean quiet) {
+    Wrapped(String text, Theme.Size size, boolean strong, boolean quiet) {
       super(text);
+      this.size = size;
+      this.strong = strong;
       this.quiet = quiet;
       setLineWrap(true);
       // Setting a text must not scroll the page to it.
@@ -95,11 +109,14 @@ public final class Labels {
           .setUpdatePolicy(javax.swing.text.DefaultCaret.NEVER_UPDATE);
       setOpaque(false);
       setBorder(null);
-      style();
+      if (size != null) {
+        style();
+      }
     }
 
     private void style() {
-      setFont(Theme.font(Theme.Size.BODY));
+      Font font = Theme.font(size);
+      setFont(strong ? font.deriveFont(Font.BOLD) : font);
       setForeground(
           quiet ? Theme.colour("quiet") : javax.swing.UIManager.getColor("Label.foreground"));
     }

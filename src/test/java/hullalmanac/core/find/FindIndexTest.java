@@ -266,7 +266,12 @@ class FindIndexTest {
     Visit visit = roster.visit(tern, "fender left a mark");
     Finding damage =
         roster.finding(
-            transom, LocalDate.of(2025, 4, 3), new Observation.Damage("fender chip"), "");
+            transom,
+            LocalDate.of(2025, 4, 3),
+            new Observation.Damage(
+                "fender chip",
+                Optional.of(new Observation.Told("Ida Brook", LocalDate.of(2025, 4, 4)))),
+            "");
     Finding older = roster.water(transom, LocalDate.of(2024, 4, 3), "fender marks");
     Finding newer = roster.water(transom, LocalDate.of(2025, 4, 3), "fender marks");
     Photo photo = roster.photo(tern, "fender, before");
@@ -277,7 +282,7 @@ class FindIndexTest {
             new Hit(
                 HitKind.FINDING,
                 "fender chip",
-                "Tern · transom · 3 April 2025",
+                "Tern · transom · told Ida Brook · 3 April 2025",
                 new Target.ToFinding(damage.id(), tern.id())),
             new Hit(
                 HitKind.VISIT,

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Share;
 import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.TaxTerms;
-import hullalmanac.core.record.Unit;
 import hullalmanac.reference.Reference;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -40,7 +40,7 @@ class BillTest {
         "wash",
         "wash",
         new BigDecimal(quantity),
-        Unit.EACH,
+        PriceUnit.EACH,
         price,
         List.of(taxes),
         Optional.empty());

@@ -9,9 +9,9 @@ import hullalmanac.core.record.Extent;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Money;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Rate;
 import hullalmanac.core.record.StepKind;
-import hullalmanac.core.record.Unit;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.EnumSet;
@@ -50,7 +50,7 @@ class TwoPricesTest {
         "polish",
         new TreeSet<>(EnumSet.of(StepKind.POLISH)),
         Extent.HULL,
-        Unit.FOOT,
+        PriceUnit.FOOT,
         Optional.ofNullable(condition),
         Optional.ofNullable(type),
         Optional.ofNullable(from),
@@ -144,9 +144,9 @@ class TwoPricesTest {
   /** 1 ft = 304.8 mm exactly (international yard and pound agreement, 1959). */
   @Test
   void aLengthCountsInFeetAndMetres() {
-    assertThat(Unit.FOOT.in(Length.ofFeet(31, 2))).isEqualByComparingTo("31.17");
-    assertThat(Unit.METRE.in(Length.ofMetres(9.5))).isEqualByComparingTo("9.5");
-    assertThatThrownBy(() -> Unit.HOUR.in(THIRTY_FEET)).hasMessageContaining("hour");
+    assertThat(PriceUnit.FOOT.in(Length.ofFeet(31, 2))).isEqualByComparingTo("31.17");
+    assertThat(PriceUnit.METRE.in(Length.ofMetres(9.5))).isEqualByComparingTo("9.5");
+    assertThatThrownBy(() -> PriceUnit.HOUR.in(THIRTY_FEET)).hasMessageContaining("hour");
   }
 
   private static TimePrice.Job job(String minutes, String travel, String waiting, String pads) {

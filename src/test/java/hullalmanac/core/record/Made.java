@@ -212,6 +212,8 @@ public final class Made {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             "");
     steps.add(s);
     return s;

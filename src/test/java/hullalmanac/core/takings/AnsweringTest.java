@@ -15,6 +15,7 @@ import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Past;
 import hullalmanac.core.record.Payment;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Share;
 import hullalmanac.core.record.Side;
 import hullalmanac.core.record.Signature;
@@ -24,7 +25,6 @@ import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.TaxTerms;
 import hullalmanac.core.record.Tone;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.With;
@@ -72,7 +72,7 @@ class AnsweringTest {
                 "hull",
                 "hull",
                 BigDecimal.ONE,
-                Unit.EACH,
+                PriceUnit.EACH,
                 usd(price),
                 List.of(),
                 Optional.empty())),

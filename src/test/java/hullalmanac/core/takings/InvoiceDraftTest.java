@@ -9,10 +9,10 @@ import hullalmanac.core.record.CarePlan;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.TaxTerms;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.With;
@@ -46,7 +46,7 @@ class InvoiceDraftTest {
     assertThat(draft.lines().get(1).quantity()).isEqualByComparingTo("0.5");
     PriceLine hull = draft.lines().get(0);
     assertThat(hull.quantity()).isEqualByComparingTo("30");
-    assertThat(hull.unit()).isEqualTo(Unit.FOOT);
+    assertThat(hull.unit()).isEqualTo(PriceUnit.FOOT);
     assertThat(hull.price()).isEqualTo(usd("20.84"));
     assertThat(draft.lines()).allMatch(l -> l.visit().equals(Optional.of(visit.id())));
   }
@@ -58,7 +58,7 @@ class InvoiceDraftTest {
     Invoice draft = till.draft(visit);
     assertThat(draft.lines()).extracting(PriceLine::service).containsExactly("wash", "cut");
     PriceLine cut = draft.lines().get(1);
-    assertThat(cut.unit()).isEqualTo(Unit.HOUR);
+    assertThat(cut.unit()).isEqualTo(PriceUnit.HOUR);
     assertThat(cut.quantity()).isEqualByComparingTo("1");
     assertThat(cut.price()).isEqualTo(usd("60.00"));
   }

@@ -23,6 +23,7 @@ import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PartyKind;
 import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.PriceUnit;
 import hullalmanac.core.record.Rate;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.RoleKind;
@@ -30,7 +31,6 @@ import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.Use;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
@@ -186,7 +186,7 @@ public final class Till {
         key,
         new TreeSet<>(EnumSet.copyOf(List.of(steps))),
         extent,
-        Unit.FOOT,
+        PriceUnit.FOOT,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -266,6 +266,8 @@ public final class Till {
         "",
         Optional.empty(),
         minutes,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         "");
   }

@@ -215,6 +215,8 @@ class PhotoSortingTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         "");
   }
 

@@ -287,6 +287,8 @@ final class Slip {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             ""));
   }
 
@@ -314,6 +316,8 @@ final class Slip {
             passes,
             s.minutes(),
             s.helperMinutes(),
+            s.timedSince(),
+            Optional.empty(),
             s.note()));
   }
 

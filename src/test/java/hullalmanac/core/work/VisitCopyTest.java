@@ -66,6 +66,8 @@ class VisitCopyTest {
             Optional.of(2),
             Optional.of(90),
             Optional.of(30),
+            Optional.empty(),
+            Optional.empty(),
             "edges taped"));
     return visit;
   }
@@ -114,6 +116,8 @@ class VisitCopyTest {
                 "foam, 6.5 in",
                 "low",
                 Optional.of(2),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 ""));

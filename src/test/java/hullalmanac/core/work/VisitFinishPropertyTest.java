@@ -158,6 +158,22 @@ class VisitFinishPropertyTest {
       slip.finish(visit, DAY);
     }
 
+    /** Each surface was done so many days later. */
+    void later(List<Integer> days) {
+      Visit v = slip.now(visit);
+      List<Visit.Part> parts = new ArrayList<>();
+      for (int i = 0; i < v.surfaces().size(); i++) {
+        Visit.Part p = v.surfaces().get(i);
+        LocalDate on = p.doneOn().orElseThrow().plusDays(days.get(i));
+        parts.add(new Visit.Part(p.surface(), p.state(), Optional.of(on), p.note()));
+      }
+      change(Altered.parts(v, v.plan(), parts));
+    }
+
+    void change(Visit v) {
+      slip.apply(VisitChange.of(slip.almanac(), slip.ids, visit.id(), Edit.put(v)));
+    }
+
     /** The coats without their identity. */
     List<List<Object>> coats() {
       List<List<Object>> coats = new ArrayList<>();
@@ -210,6 +226,33 @@ class VisitFinishPropertyTest {
     assertThat(corrected.coats()).containsExactlyInAnyOrderElementsOf(atOnce.coats());
     corrected.slip.apply(Removal.of(corrected.slip.almanac(), corrected.visit));
     assertThat(corrected.slip.almanac().coats()).isEqualTo(corrected.before);
+  }
+
+  /** Surfaces are often done later than was planned, each on a day of its own. */
+  @Property(tries = 80)
+  void daysOfSurfacesCanBeCorrectedAndTheVisitStillBeTakenOut(
+      @ForAll("works") List<Did> steps,
+      @ForAll("before") List<Lay> before,
+      @ForAll("daysLate") List<Integer> daysLate) {
+    Scene scene = new Scene(before);
+    scene.work(steps);
+    scene.finish();
+    List<List<Object>> atOnce = scene.coats();
+    Visit done = scene.slip.now(scene.visit);
+    scene.later(daysLate);
+    Edit again = ready(scene.slip.finishing(scene.visit, DAY));
+    assertThat(again.isEmpty()).as("%s", again).isTrue();
+    scene.change(done);
+    assertThat(scene.coats()).containsExactlyInAnyOrderElementsOf(atOnce);
+    scene.later(daysLate);
+    scene.later(List.of(1, 0, 2));
+    scene.slip.apply(Removal.of(scene.slip.almanac(), scene.visit));
+    assertThat(scene.slip.almanac().coats()).isEqualTo(scene.before);
+  }
+
+  @Provide
+  Arbitrary<List<Integer>> daysLate() {
+    return Arbitraries.integers().between(0, 5).list().ofSize(SURFACES);
   }
 
   @Property(tries = 150)

@@ -9,8 +9,10 @@ import hullalmanac.core.record.CoatEnd;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Entered;
+import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Handover;
 import hullalmanac.core.record.MoveReason;
+import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.ProductKind;
 import hullalmanac.core.record.Side;
@@ -74,6 +76,18 @@ class VisitGapsTest {
             List.of(new Visit.Part(topsides.id(), WorkState.DONE, Optional.of(TODAY), "")));
     assertThat(gaps(put(yard.almanac(), later, begun), visit))
         .containsExactly(new VisitGaps.StillPlanned(TODAY), new VisitGaps.NoMinutes(wash));
+  }
+
+  @Test
+  void damageIsMissingWhoWasToldUntilSomebodyWas() {
+    Visit visit = yard.visit(boat, TODAY.plusDays(1), VisitStatus.PLANNED, VisitWhy.OTHER);
+    Observation.Damage chip = new Observation.Damage("chip");
+    Finding found = yard.found(topsides, TODAY, SurfaceState.DIRTY, Entered.GRID, chip, visit);
+    yard.found(topsides, TODAY, SurfaceState.DIRTY, chip);
+    assertThat(gaps(yard.almanac(), visit)).containsExactly(new VisitGaps.Untold(topsides));
+    Optional<Observation.Told> told = Optional.of(new Observation.Told("Ida Brook", TODAY));
+    Finding after = With.component(found, "seen", new Observation.Damage("chip", told));
+    assertThat(gaps(put(yard.almanac(), after), visit)).isEmpty();
   }
 
   @Test

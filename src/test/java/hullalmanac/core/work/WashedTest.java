@@ -80,6 +80,8 @@ class WashedTest {
             Optional.empty(),
             Optional.of(50),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             ""));
   }
 

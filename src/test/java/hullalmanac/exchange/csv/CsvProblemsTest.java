@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Observation;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,6 +51,29 @@ class CsvProblemsTest {
     assertThat(problems()).singleElement().asString().startsWith("boats.csv, line 2, " + expected);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          18.5,62,21,                 | climate_at: a reading has air, humidity, surface and time
+          18.5,,21,2026-05-01T10:30   | climate_at: a reading has air, humidity, surface and time
+          18.5,120,21,2026-05-01T10:30 | relative humidity is over 0 and at most 100 %, not 120
+          18.5,62,21,half past ten    | climate_at: there is no time "half past ten"
+          """)
+  void aReadingIsWholeOrNone(String reading, String expected) throws Exception {
+    file("boats.csv", "id,name", "tern,Arctic Tern");
+    file("visits.csv", "id,boat,day", "v,tern,2026-05-01");
+    file(
+        "steps.csv",
+        "id,visit,kind,day,air_celsius,humidity,surface_celsius,climate_at",
+        "s,v,protect,2026-05-01," + reading);
+    assertThat(problems()).first().asString().contains(expected);
+    assertThat(read().additions().steps()).isEmpty();
+    file("steps.csv", "id,visit,kind,day,air_celsius", "s,v,protect,2026-05-01,");
+    assertThat(problems()).isEmpty();
+  }
+
   @Test
   void namesEveryProblemWithItsPlace() throws Exception {
     file(
@@ -67,6 +93,59 @@ class CsvProblemsTest {
             "boats.csv, line 4, use: \"nightly\" is not one of the words for it. Write one of idle, weekends, weekly,"
                 + " charter-or-fishing.",
             "surfaces.csv, line 2, boat: there is no boat with the id \"terne\". Is \"tern\" meant.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          damage,chip,,2026-04-02          | told_whom: the day is given, but not who was told
+          water,beads,Ida Brook,2026-04-02 | told_whom: somebody was told of water, and not of damage
+          damage,chip,Ida Brook,noon       | told_on: there is no day "noon"
+          """)
+  void saysWhatIsWrongWithWhoWasTold(String cells, String expected) throws Exception {
+    file("boats.csv", "id,name", "tern,Arctic Tern");
+    file("surfaces.csv", "id,boat,kind", "s,tern,topsides");
+    file("findings.csv", "id,surface,day,what,value,told_whom,told_on", "f,s,2026-04-01," + cells);
+    assertThat(problems())
+        .singleElement()
+        .asString()
+        .startsWith("findings.csv, line 2, " + expected);
+  }
+
+  @Test
+  void whoeverWasToldWithoutADayWasToldOnTheDayOfTheFinding() throws Exception {
+    file("boats.csv", "id,name", "tern,Arctic Tern");
+    file("surfaces.csv", "id,boat,kind", "s,tern,topsides");
+    file(
+        "findings.csv",
+        "id,surface,day,what,value,told_whom",
+        "f,s,2026-04-01,damage,chip,Ida Brook",
+        "g,s,2026-04-01,damage,scrape,");
+    assertThat(read().additions().findings())
+        .extracting(f -> ((Observation.Damage) f.seen()).told())
+        .containsExactly(
+            Optional.of(new Observation.Told("Ida Brook", LocalDate.of(2026, 4, 1))),
+            Optional.empty());
+  }
+
+  @Test
+  void sinceWhenAStepIsTimedIsAMomentInUtc() throws Exception {
+    file("boats.csv", "id,name", "tern,Arctic Tern");
+    file("visits.csv", "id,boat,day,status", "v,tern,2026-05-01,planned");
+    file(
+        "steps.csv",
+        "id,visit,kind,day,timed_since",
+        "a,v,wash,2026-05-01,2026-05-01T12:30:00Z",
+        "b,v,polish,2026-05-01,half past twelve",
+        "c,v,polish,2026-05-01,0026-05-01T12:30:00Z");
+    assertThat(problems())
+        .containsExactly(
+            "steps.csv, line 3, timed_since: there is no moment \"half past twelve\". Write it in UTC"
+                + " as 2026-05-01T12:30:00Z.",
+            "steps.csv, line 4, timed_since: the year of 0026-05-01 cannot be meant. Write it in"
+                + " UTC as 2026-05-01T12:30:00Z.");
   }
 
   @Test

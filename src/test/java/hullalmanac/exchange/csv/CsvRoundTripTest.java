@@ -8,6 +8,7 @@ import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.BoatType;
 import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Geometry;
@@ -16,13 +17,20 @@ import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Made;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Side;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.SurfaceState;
 import hullalmanac.core.record.Tone;
 import hullalmanac.core.record.Use;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.VisitWhy;
+import hullalmanac.core.record.With;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -137,8 +145,25 @@ class CsvRoundTripTest {
     assertThat(back.boats().get(0).name()).isEqualTo("Tern" + note);
     assertThat(back.findings().get(0).seen()).isEqualTo(findings.get(0).seen());
     if (!damage.isBlank()) {
-      assertThat(back.findings().get(1).seen()).isEqualTo(new Observation.Damage(damage));
+      assertThat(back.findings().get(1).seen()).isEqualTo(findings.get(1).seen());
     }
+  }
+
+  @Test
+  void sinceWhenAStepIsTimedComesBack(@TempDir Path folder) throws Exception {
+    Made made = new Made(48.4);
+    made.topsides();
+    Visit visit =
+        With.component(
+            made.visit(LocalDate.of(2026, 5, 1), VisitWhy.DUE), "status", VisitStatus.PLANNED);
+    Instant since = Instant.parse("2026-05-01T12:30:07Z");
+    Step wash = made.step(visit, StepKind.WASH, Optional.empty());
+    Step timed = With.component(wash, "timedSince", Optional.of(since));
+    Almanac back = again(folder, made.almanac().with(Edit.put(visit, timed)));
+    assertThat(back.steps())
+        .singleElement()
+        .extracting(Step::timedSince)
+        .isEqualTo(timed.timedSince());
   }
 
   private static List<Finding> oddFindings(Made made, Surface s, String note, String damage) {
@@ -153,6 +178,10 @@ class CsvRoundTripTest {
             new Observation.GlossRead(
                 Geometry.DEG_20, List.of(1234.5, 0.1, 99.99), Optional.of("m" + note))));
     if (!damage.isBlank()) {
+      Optional<Observation.Told> told =
+          note.isBlank()
+              ? Optional.empty()
+              : Optional.of(new Observation.Told(note, LocalDate.of(2025, 1, 9)));
       findings.add(
           made.finding(
               s,
@@ -160,7 +189,7 @@ class CsvRoundTripTest {
               SurfaceState.WASHED,
               hullalmanac.core.record.Entered.GRID,
               Optional.empty(),
-              new Observation.Damage(damage)));
+              new Observation.Damage(damage, told)));
     }
     return findings;
   }

@@ -351,8 +351,8 @@ class DayTest {
             List.of(List.of("1,234", "3"), List.of("70", "4")));
     assertThat(bench.state().trouble())
         .contains(
-            "1 of 2 texts were not taken; they stand as they came. 2 lay outside the table and"
-                + " were left out.");
+            "1 of 2 texts were not taken; they stand as they came. 2 lay outside what one"
+                + " writes in and were left out.");
     assertThat(bench.cell("surfaces", last, "gloss")).isEqualTo("1,234");
     assertThat(bench.cell("surfaces", last, "eye")).isEqualTo("3");
   }

@@ -6,12 +6,20 @@ import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.With;
+import hullalmanac.core.record.WorkState;
 import hullalmanac.present.sheet.Said;
+import hullalmanac.present.words.TimedWords;
 import hullalmanac.sample.SampleRecord;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +30,7 @@ class FieldsTest {
   private static final FieldMaker MAKE =
       new FieldMaker(SAMPLE.business(), LocalDate.of(2026, 5, 1));
   private static final BoatFields BOAT = new BoatFields(MAKE);
+  private static final List<String> PEOPLE = List.of("Ian Thrift", "Ida Brook");
 
   private static <T> void everyTextReadsBack(List<T> rows, List<FieldOf<T>> fields) {
     assertThat(rows).isNotEmpty();
@@ -47,17 +56,168 @@ class FieldsTest {
     everyTextReadsBack(
         SAMPLE.steps(),
         new VisitFields(MAKE)
-            .step(SAMPLE, SAMPLE.surfaces()).stream()
+            .step(SAMPLE, SAMPLE.surfaces(), LocalDate.of(2026, 5, 1).atTime(11, 20)).stream()
                 .filter(f -> !f.id().equals("surfaces"))
                 .toList());
     for (Visit visit : SAMPLE.visits().subList(0, 60)) {
       everyTextReadsBack(List.of(visit), new VisitFields(MAKE).visit(visit));
-      everyTextReadsBack(Looked.all(SAMPLE, visit), LookedFields.of(MAKE));
+      everyTextReadsBack(looked(visit), LookedFields.of(MAKE));
     }
   }
 
+  private static List<Looked> looked(Visit visit) {
+    return Looked.all(SAMPLE, visit, MAKE.today());
+  }
+
+  @Test
+  void whatAFieldOfDamageShowsReadsBackAsTheSame() {
+    List<Looked> damaged =
+        SAMPLE.visits().stream()
+            .flatMap(v -> looked(v).stream())
+            .filter(row -> row.seen().containsKey("damage"))
+            .toList();
+    assertThat(damaged).anyMatch(row -> told(row).isPresent()).anyMatch(row -> told(row).isEmpty());
+    everyTextReadsBack(damaged, DamageFields.of(MAKE, PEOPLE));
+  }
+
+  @Test
+  void whatStartsAndStopsTheTimeReadsBackAsTheSame() {
+    ZonedDateTime now = ZonedDateTime.of(2026, 5, 1, 14, 39, 0, 0, ZoneOffset.UTC);
+    Step step = SAMPLE.steps().get(0);
+    Instant since = now.minusMinutes(37).toInstant();
+    Step timed = With.component(step, "timedSince", Optional.of(since));
+    everyTextReadsBack(List.of(step, timed), List.of(VisitFields.time(new TimedWords(now))));
+    FieldOf<Step> time = VisitFields.time(new TimedWords(now));
+    assertThat(time.text().apply(step)).isEqualTo("Start");
+    assertThat(time.text().apply(timed)).isEqualTo("Stop · 37 min");
+    assertThat(time.say(timed, "Stop · 37 min").words())
+        .isEqualTo("Running since 14:02, 37 min so far. Enter or Ctrl+M stops it.");
+    assertThat(time.say(step, "x").refused()).isTrue();
+  }
+
+  private static Optional<Observation.Told> told(Looked row) {
+    return ((Observation.Damage) row.seen().get("damage")).told();
+  }
+
+  private static Looked damaged() {
+    Looked row = looked(SAMPLE.visits().get(0)).get(0);
+    return row.with("damage", Optional.of(new Observation.Damage("chip")));
+  }
+
+  private static <T> T read(List<FieldOf<T>> fields, T row, String field, String typed) {
+    Entry<T> entry =
+        fields.stream()
+            .filter(f -> f.id().equals(field))
+            .findFirst()
+            .orElseThrow()
+            .enter()
+            .apply(row, typed);
+    return ((Entry.Read<T>) entry).value();
+  }
+
+  private static Said say(List<FieldOf<Looked>> fields, Looked row, String field, String typed) {
+    return fields.stream()
+        .filter(f -> f.id().equals(field))
+        .findFirst()
+        .orElseThrow()
+        .say(row, typed);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "id, Ida Brook",
+    "Ida Brook, Ida Brook",
+    "the yard, the yard",
+    "i, i",
+    "nell, nell",
+  })
+  void whoWasToldIsANameAsItBeginsOrFreeWords(String typed, String whom) {
+    Looked told = read(DamageFields.of(MAKE, PEOPLE), damaged(), "toldWhom", typed);
+    assertThat(told(told)).contains(new Observation.Told(whom, MAKE.today()));
+    assertThat(say(DamageFields.of(MAKE, PEOPLE), damaged(), "toldWhom", typed).words())
+        .isEqualTo("told " + whom);
+  }
+
+  @Test
+  void nobodyWasToldUntilSomebodyWasAndTheDayFollows() {
+    List<FieldOf<Looked>> fields = DamageFields.of(MAKE, PEOPLE);
+    assertThat(fields.get(1).text().apply(damaged())).isEqualTo("nobody yet");
+    assertThat(say(fields, damaged(), "toldOn", "today").words())
+        .isEqualTo("Write first who was told.");
+    Looked told = read(fields, damaged(), "toldWhom", "ida");
+    Looked earlier = read(fields, told, "toldOn", "yesterday");
+    assertThat(told(earlier).orElseThrow().on()).isEqualTo(MAKE.today().minusDays(1));
+    assertThat(say(fields, told, "toldOn", "tomorrow").refused()).isTrue();
+    assertThat(say(fields, told, "toldOn", "").refused()).isTrue();
+    Looked other = read(fields, earlier, "toldWhom", "the yard");
+    assertThat(told(other).orElseThrow().on()).isEqualTo(MAKE.today().minusDays(1));
+    assertThat(told(read(fields, earlier, "damage", "a long chip"))).isEqualTo(told(earlier));
+    for (String nobody : List.of("", "nobody", "no", "nobody yet")) {
+      assertThat(told(read(fields, earlier, "toldWhom", nobody))).isEmpty();
+    }
+    assertThat(read(fields, earlier, "damage", "").seen()).doesNotContainKey("damage");
+  }
+
+  private static Looked part(Optional<WorkState> state) {
+    return looked(SAMPLE.visits().get(0)).get(0).worked(state);
+  }
+
+  @Test
+  void whatWasDoneHasADayAndADaySaysThatItWasDone() {
+    List<FieldOf<Looked>> fields = LookedFields.of(MAKE);
+    Looked planned = part(Optional.of(WorkState.PLANNED));
+    Looked done = read(fields, planned, "work", "d");
+    assertThat(done.doneOn()).contains(planned.usualDay());
+    Looked dated = read(fields, planned, "doneOn", "yesterday");
+    assertThat(dated.work()).contains(WorkState.DONE);
+    assertThat(dated.doneOn()).contains(MAKE.today().minusDays(1));
+    assertThat(read(fields, dated, "work", "done")).isEqualTo(dated);
+    assertThat(read(fields, dated, "work", "p").doneOn()).isEmpty();
+    assertThat(say(fields, dated, "doneOn", "").words())
+        .isEqualTo("What was done has its day; write planned or left under Work instead.");
+    assertThat(read(fields, planned, "doneOn", "")).isEqualTo(planned);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"left, rain|rain", "l: rain|rain", "Left rain|rain", "left|"})
+  void whyItWasLeftMayStandBehind(String typed, String note) {
+    Looked left = read(LookedFields.of(MAKE), part(Optional.of(WorkState.PLANNED)), "work", typed);
+    assertThat(left.work()).contains(WorkState.LEFT);
+    assertThat(left.note()).isEqualTo(note == null ? "" : note);
+    Looked noted = With.component(left, "note", "keel in slings");
+    assertThat(read(LookedFields.of(MAKE), noted, "work", "left, rain").note())
+        .isEqualTo("keel in slings; rain");
+  }
+
+  /** The last step on a surface gives the day; a day to come is none. */
+  @Test
+  void theUsualDayIsThatOfTheLastStepButNotAhead() {
+    Visit visit =
+        SAMPLE.visits().stream()
+            .filter(v -> steps(v).stream().map(Step::day).distinct().count() > 1)
+            .findFirst()
+            .orElseThrow();
+    for (Looked row : Looked.all(SAMPLE, visit, MAKE.today())) {
+      LocalDate last =
+          steps(visit).stream()
+              .filter(s -> s.surfaces().isEmpty() || s.surfaces().contains(row.surface().id()))
+              .map(Step::day)
+              .max(LocalDate::compareTo)
+              .orElseThrow();
+      assertThat(row.usualDay()).isEqualTo(last);
+    }
+    assertThat(Looked.all(SAMPLE, visit, visit.day().minusDays(3)))
+        .allMatch(row -> row.usualDay().equals(visit.day().minusDays(3)));
+  }
+
+  private static List<Step> steps(Visit visit) {
+    return SAMPLE.steps().stream().filter(s -> s.visit().equals(visit.id())).toList();
+  }
+
   private static Said say(String field, String typed) {
-    Looked row = Looked.all(SAMPLE, SAMPLE.visits().get(0)).get(0);
+    Looked row = looked(SAMPLE.visits().get(0)).get(0);
     return LookedFields.of(MAKE).stream()
         .filter(f -> f.id().equals(field))
         .findFirst()
@@ -66,7 +226,7 @@ class FieldsTest {
   }
 
   private static Observation seen(String field, String typed) {
-    Looked row = Looked.all(SAMPLE, SAMPLE.visits().get(0)).get(0);
+    Looked row = looked(SAMPLE.visits().get(0)).get(0);
     Entry<Looked> entry =
         LookedFields.of(MAKE).stream()
             .filter(f -> f.id().equals(field))

@@ -39,6 +39,7 @@ final class Secrets {
           "runoff",
           "reason",
           "text",
+          "whom",
           "batch",
           "pad",
           "speed",

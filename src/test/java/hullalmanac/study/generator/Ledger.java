@@ -180,6 +180,8 @@ final class Ledger {
               Optional.empty(),
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
               ""));
     }
 

@@ -17,13 +17,16 @@ import hullalmanac.fixture.Bench;
 import hullalmanac.fixture.Contrast;
 import hullalmanac.fixture.EverySheet;
 import hullalmanac.fixture.InlineTaskRunner;
+import hullalmanac.fixture.Wall;
 import hullalmanac.present.Look;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ChangesSheet;
 import hullalmanac.present.edit.VisitSheet;
+import hullalmanac.present.reckoner.ReckonerState;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.start.StartPresenter;
@@ -46,6 +49,7 @@ import java.awt.Dimension;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -74,9 +78,13 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Paints every place in both themes and three zooms, and looks at what was painted. */
+/**
+ * Paints every place light and dark, small and large, and looks at what was painted. The other
+ * looks take their time and come with {@link PanelsPaintIT}.
+ */
 class PanelsPaintTest {
   @TempDir static Path drawn;
+  private static Bench timed;
   private static RecordService record;
   private static ShellPresenter presenter;
 
@@ -95,12 +103,14 @@ class PanelsPaintTest {
   @AfterAll
   static void close() throws Exception {
     record.close();
+    if (timed != null) {
+      timed.close();
+    }
     SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
   }
 
   static Stream<Arguments> looks() {
-    return Stream.of(false, true)
-        .flatMap(dark -> Stream.of(1f, 1.5f, 2f).map(zoom -> Arguments.of(dark, zoom)));
+    return Stream.of(Arguments.of(false, 1f), Arguments.of(true, 2f));
   }
 
   private static Painted paint(boolean dark, float zoom, Place place) throws Exception {
@@ -193,6 +203,63 @@ class PanelsPaintTest {
             .isEmpty();
       }
     }
+  }
+
+  /**
+   * Each sum with something in every field, from top to bottom, in a wide and the smallest window.
+   */
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsEverySumWholeFromTopToBottomAtTheSmallestWindowToo(boolean dark, float zoom)
+      throws Exception {
+    AtomicReference<ReckonerState> state = new AtomicReference<>();
+    presenter.reckoner().onChange(state::set);
+    for (int sum = 0; sum < state.get().list().size(); sum++) {
+      presenter.reckoner().choose(sum);
+      fill(state.get().sheet());
+      for (int width : new int[] {940, 660}) {
+        AtomicReference<Painted> painted = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(
+            () -> {
+              Theme.start(dark, zoom);
+              SheetPanel panel = SheetPanel.inPlace(() -> {}, new TableMemory());
+              panel.open(state.get().sheet());
+              new Painted(panel, width, 800);
+              JComponent page = page(panel);
+              int inside = page.getWidth();
+              page.getParent().remove(page);
+              new Painted(page, inside, 4000);
+              painted.set(new Painted(page, inside, page.getPreferredSize().height));
+              panel.close();
+            });
+        assertThat(painted.get().faults())
+            .as(state.get().list().get(sum).name() + " at " + zoom + " in " + width)
+            .isEmpty();
+        assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+      }
+    }
+  }
+
+  /** Writes into each field of a sum the first of some texts that it takes. */
+  private static void fill(Sheet sheet) {
+    AtomicReference<SheetState> shown = new AtomicReference<>();
+    sheet.onChange(shown::set);
+    SheetState.Form form = (SheetState.Form) shown.get().blocks().get(0);
+    for (SheetState.Field field : form.fields()) {
+      At at = new At(form.id(), "", field.id());
+      boolean other = List.of("strength", "wet", "share", "product").contains(field.id());
+      Stream.of("ZZZ12345A818", "20 c", "27.5 m2", "10 m2/l", "7.5 m", "500 ml", "1000 hpa", "40")
+          .filter(text -> !other && !sheet.say(at, text).refused())
+          .findFirst()
+          .ifPresent(text -> sheet.enter(at, text));
+    }
+    sheet.enter(new At(form.id(), "", "what"), "5 us gal");
+    sheet.enter(new At(form.id(), "", "girths"), "0 1.5 2 1.5 0");
+    List<List<String>> day = new ArrayList<>();
+    for (int hour = 8; hour < 20; hour += 2) {
+      day.add(List.of(hour + ":00", "20", "50", String.valueOf(8 + hour % 12)));
+    }
+    sheet.paste(new At("hours", "0", "at"), day);
   }
 
   private static boolean holdsSomething(JComponent c) {
@@ -316,6 +383,60 @@ class PanelsPaintTest {
         assertThat(painted.get().has(new Color(0xDCE6E8))).as("the sky of a picture").isTrue();
       }
     }
+  }
+
+  /** A visit with damage in which a step has been timed for a while. */
+  private static ShellPresenter timed() {
+    if (timed == null) {
+      Wall wall = new Wall("2026-05-01T09:00:00Z");
+      timed = Bench.open(drawn.resolve("timed"), wall);
+      timed.presenter().openBoat(timed.boat("Siskin").id());
+      timed.presenter().boats().beginVisit();
+      timed.write("surfaces", 1, "damage", "chip at the rubbing strake");
+      timed.sheet().press(new At("steps", timed.grid("steps").rows().get(0).id(), "time"));
+      wall.pass(Duration.ofMinutes(137));
+      timed.presenter().lookAtTheClock();
+    }
+    return timed.presenter();
+  }
+
+  @ParameterizedTest
+  @MethodSource("looks")
+  void paintsATimedVisitWithDamageWholeAtTheSmallestWindowToo(boolean dark, float zoom)
+      throws Exception {
+    ShellPresenter running = timed();
+    for (int width : new int[] {1280, 760}) {
+      AtomicReference<Painted> window = new AtomicReference<>();
+      AtomicReference<Painted> whole = new AtomicReference<>();
+      SwingUtilities.invokeAndWait(
+          () -> {
+            Theme.start(dark, zoom);
+            ShellPanel panel = new ShellPanel(running, () -> {});
+            window.set(new Painted(panel, width, 800));
+            assertThat(named(panel, "timed").isVisible()).isTrue();
+            JComponent page = page(panel);
+            int inside = page.getWidth();
+            page.getParent().remove(page);
+            new Painted(page, inside, 4000);
+            whole.set(new Painted(page, inside, page.getPreferredSize().height));
+          });
+      assertThat(window.get().faults()).as("at " + zoom + " in " + width).isEmpty();
+      assertThat(whole.get().faults()).as("page at " + zoom + " in " + width).isEmpty();
+      assertThat(whole.get().textSizes()).hasSizeBetween(1, 3);
+    }
+  }
+
+  private static Component named(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      if (name.equals(c.getName())) {
+        return c;
+      }
+      Component deeper = c instanceof Container inner ? named(inner, name) : null;
+      if (deeper != null) {
+        return deeper;
+      }
+    }
+    return null;
   }
 
   /** A day of the sample with photos, one that cannot be shown and one that says no time. */

@@ -117,6 +117,7 @@ final class Screenshots {
         });
     Thread.sleep(1500);
     write(window[0], new File(folder, "shelf" + tail));
+    reckoner(presenter, window[0], folder, tail);
     SwingUtilities.invokeAndWait(
         () -> {
           presenter.go(Place.AHEAD);
@@ -235,6 +236,48 @@ final class Screenshots {
         bringUp(inner, name);
       }
     }
+  }
+
+  /** A sum, and the coating window by the hour. */
+  private static void reckoner(
+      ShellPresenter presenter, MainWindow window, File folder, String tail) throws Exception {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.go(Place.RECKONER);
+          List.of("water=10", "bottle=1000 ml").forEach(f -> given(presenter, 0, f));
+        });
+    Thread.sleep(700);
+    write(window, new File(folder, "reckoner" + tail));
+    SwingUtilities.invokeAndWait(
+        () -> {
+          List.of("air=18.5", "humidity=62", "surface=21", "product=silica coating C")
+              .forEach(f -> given(presenter, 4, f));
+          sheet(presenter, 4)
+              .paste(
+                  new At("hours", "0", "at"),
+                  List.of(
+                      List.of("9:00", "14", "82", "13"),
+                      List.of("10:30", "16", "74", "17.5"),
+                      List.of("12:00", "18.5", "62", "21"),
+                      List.of("13:30", "19", "60", "22"),
+                      List.of("15:00", "19", "61", "20"),
+                      List.of("16:30", "17", "75", "15")));
+        });
+    Thread.sleep(700);
+    write(window, new File(folder, "window" + tail));
+    SwingUtilities.invokeAndWait(() -> bringUp(window.frame().getContentPane(), "copy day"));
+    Thread.sleep(700);
+    write(window, new File(folder, "hours" + tail));
+  }
+
+  private static Sheet sheet(ShellPresenter presenter, int sum) {
+    presenter.reckoner().choose(sum);
+    return presenter.reckoner().chosen();
+  }
+
+  private static void given(ShellPresenter presenter, int sum, String field) {
+    String[] parts = field.split("=");
+    sheet(presenter, sum).enter(new At("given", "", parts[0]), parts[1]);
   }
 
   private static void owner(ShellPresenter presenter, Id<Boat> boat, File folder, String tail)

@@ -171,7 +171,7 @@ class DayIT {
       window.await(() -> !window.focused().isEmpty());
     }
     assertThat(window.focused()).isEqualTo("surfaces");
-    for (int i = 0; i < 3; i++) {
+    for (int i = 0; i < 4; i++) {
       window.press(KeyEvent.VK_RIGHT);
     }
     long before = window.almanac().findings().size();

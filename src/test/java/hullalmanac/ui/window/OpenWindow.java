@@ -87,13 +87,23 @@ final class OpenWindow {
 
   /** Opens the window on a fresh copy of the sample in a folder. */
   static OpenWindow onSample(Path home) throws Exception {
+    return onSample(home, Clock.systemUTC());
+  }
+
+  /** The same under a clock of one's own. */
+  static OpenWindow onSample(Path home, Clock clock) throws Exception {
     SampleService.write(home.resolve("sample"));
-    return again(home);
+    return again(home, clock);
   }
 
   /** Opens the window on the record that is in the folder already. */
   static OpenWindow again(Path home) throws Exception {
     return again(home, Optional.empty());
+  }
+
+  /** The same under a clock of one's own. */
+  static OpenWindow again(Path home, Clock clock) throws Exception {
+    return open(home.resolve("sample"), clock, OpenWindow::refuseEventThread, Optional.empty());
   }
 
   /** The same, with the window as it was left. */
@@ -107,11 +117,15 @@ final class OpenWindow {
    * @param guard called before each use of the record's file
    */
   static OpenWindow on(Path record, Runnable guard, Optional<WindowLook> look) throws Exception {
+    return open(record, Clock.systemUTC(), guard, look);
+  }
+
+  private static OpenWindow open(
+      Path record, Clock clock, Runnable guard, Optional<WindowLook> look) throws Exception {
     return new OpenWindow(
         RecordService.open(
             record,
-            new RecordService.Surroundings(
-                Clock.systemUTC(), new Random()::nextLong, "desk", 1, guard)),
+            new RecordService.Surroundings(clock, new Random()::nextLong, "desk", 1, guard)),
         look);
   }
 

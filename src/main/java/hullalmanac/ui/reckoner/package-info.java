@@ -1,0 +1,2 @@
+/** The Reckoner. Start at {@link hullalmanac.ui.reckoner.ReckonerPanel}. */
+package hullalmanac.ui.reckoner;
