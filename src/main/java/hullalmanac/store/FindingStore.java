@@ -26,6 +26,7 @@ final class FindingStore {
           surface_id
           visit_id
           day
+          moment
           state
           entered
           what
@@ -91,6 +92,7 @@ final class FindingStore {
                 row.id("surface_id"),
                 row.maybeId("visit_id"),
                 row.day("day"),
+                row.maybeCoded(Moment.class, "moment"),
                 row.coded(SurfaceState.class, "state"),
                 row.coded(Entered.class, "entered"),
                 new ObservationText(
@@ -124,6 +126,7 @@ final class FindingStore {
                 .set("surface_id", f.finding().surface())
                 .set("visit_id", f.finding().visit())
                 .set("day", f.finding().day())
+                .set("moment", f.finding().moment())
                 .set("state", f.finding().state())
                 .set("entered", f.finding().entered())
                 .set("what", f.seen().what())

@@ -24,7 +24,8 @@ public record SchemaStep(int number, String sql) {
           "0004-settings.sql",
           "0005-timed-and-told.sql",
           "0006-climate-of-a-step.sql",
-          "0007-money.sql");
+          "0007-moment-of-a-finding.sql",
+          "0008-money.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

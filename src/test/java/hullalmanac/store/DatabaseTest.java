@@ -9,9 +9,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Made;
+import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RecordException.Kind;
+import hullalmanac.core.record.SurfaceState;
+import hullalmanac.core.record.WaterBehaviour;
+import hullalmanac.core.record.With;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +28,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -149,6 +155,23 @@ class DatabaseTest {
           .isInstanceOf(RecordException.class);
       assertThat(db.almanac()).isEqualTo(before);
       assertThat(db.acts()).isEqualTo(1);
+    }
+  }
+
+  @Test
+  void keepsWhetherAFindingIsOfBeforeOrAfterTheWork() {
+    Database.create(folder, SETTING);
+    Made made = new Made(48.4);
+    Finding seen =
+        made.water(
+            made.topsides(), LocalDate.of(2025, 1, 1), SurfaceState.WASHED, WaterBehaviour.BEADS);
+    Finding before = With.component(seen, "moment", Optional.of(Moment.BEFORE));
+    try (Database db = open()) {
+      db.change("first", NOON, DAY, Edit.all(made.almanac()));
+      db.change("said when", NOON.plusSeconds(1), DAY, Edit.put(before));
+      assertThat(db.almanac().findings()).containsExactly(before);
+      assertThat(db.undo(NOON.plusSeconds(2), DAY)).isPresent();
+      assertThat(db.almanac().findings()).containsExactly(seen);
     }
   }
 

@@ -1,6 +1,6 @@
 package hullalmanac.core.record;
 
-/** When in a visit a photo was taken. */
+/** When in a visit a photo was taken, or something was seen. */
 public enum Moment implements Coded {
   BEFORE("before"),
   AFTER("after"),

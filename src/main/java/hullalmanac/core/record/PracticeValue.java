@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A number the forecast starts from that a person may set to their own. Each standard is common
- * practice, no source.
+ * A number that the forecast and the plans start from and a person may set to their own. Each
+ * standard is common practice, no source.
  */
 public enum PracticeValue implements Coded {
   RISK_LIGHT(Topic.RENEWAL, "Light surfaces: chance of bare at which to renew", 0.30, 0.05, 0.95),
@@ -80,7 +80,60 @@ public enum PracticeValue implements Coded {
   MISLED_WASHED(Topic.LOOKS, "Chance that water misleads on a washed one", 0.15, 0.01, 0.49),
   MISLED_DIRTY(Topic.LOOKS, "Chance that water misleads on a dirty one", 0.35, 0.01, 0.49),
   MISLED_SOAP(Topic.LOOKS, "Chance that water misleads after a waxy soap", 0.25, 0.01, 0.49),
-  MISLED_OWNER(Topic.LOOKS, "The least of it where it is an owner's word", 0.30, 0.01, 0.49);
+  MISLED_OWNER(Topic.LOOKS, "The least of it where it is an owner's word", 0.30, 0.01, 0.49),
+
+  REACH_FINISHING_LIGHT(
+      Topic.STAGES, "Finishing polish: gloss it leads to on light surfaces", 90, 30, 110),
+  REACH_FINISHING_DARK(Topic.STAGES, "Finishing polish: the same on dark ones", 91, 30, 110),
+  LEFT_FINISHING(
+      Topic.STAGES,
+      "Finishing polish: share of the way there that a pass leaves",
+      0.55,
+      0.01,
+      0.95),
+  REACH_ONE_STEP_LIGHT(
+      Topic.STAGES, "One-step polish: gloss it leads to on light surfaces", 87, 30, 110),
+  REACH_ONE_STEP_DARK(Topic.STAGES, "One-step polish: the same on dark ones", 86, 30, 110),
+  LEFT_ONE_STEP(
+      Topic.STAGES, "One-step polish: share of the way there that a pass leaves", 0.35, 0.01, 0.95),
+  REACH_MEDIUM_LIGHT(
+      Topic.STAGES, "Medium compound: gloss it leads to on light surfaces", 84, 30, 110),
+  REACH_MEDIUM_DARK(Topic.STAGES, "Medium compound: the same on dark ones", 80, 30, 110),
+  LEFT_MEDIUM(
+      Topic.STAGES, "Medium compound: share of the way there that a pass leaves", 0.30, 0.01, 0.95),
+  REACH_HEAVY_LIGHT(
+      Topic.STAGES, "Heavy compound: gloss it leads to on light surfaces", 80, 30, 110),
+  REACH_HEAVY_DARK(Topic.STAGES, "Heavy compound: the same on dark ones", 74, 30, 110),
+  LEFT_HEAVY(
+      Topic.STAGES, "Heavy compound: share of the way there that a pass leaves", 0.20, 0.01, 0.95),
+  REACH_SANDED_LIGHT(
+      Topic.STAGES, "Paper and compound: gloss it leads to on light surfaces", 82, 30, 110),
+  REACH_SANDED_DARK(Topic.STAGES, "Paper and compound: the same on dark ones", 76, 30, 110),
+  LEFT_SANDED(
+      Topic.STAGES,
+      "Paper and compound: share of the way there that a pass leaves",
+      0.10,
+      0.01,
+      0.95),
+  LIMIT_YOUNG(Topic.STAGES, "Gelcoat under 5 years: highest gloss", 90, 30, 110),
+  LIMIT_MIDDLING(Topic.STAGES, "Gelcoat of 5 to 15 years: highest gloss", 87, 30, 110),
+  LIMIT_OLD(Topic.STAGES, "Older gelcoat: highest gloss", 83, 30, 110),
+  RESERVE_LIGHT(Topic.STAGES, "Gelcoat kept in reserve on light flats, µm", 250, 0, 1000),
+  RESERVE_DARK(Topic.STAGES, "Gelcoat kept in reserve on dark flats, µm", 300, 0, 1000),
+
+  MINUTES_FINISHING(Topic.EFFORT, "Finishing polish: minutes a pass", 4, 0.1, 120),
+  MINUTES_ONE_STEP(Topic.EFFORT, "One-step polish: minutes a pass", 6, 0.1, 120),
+  MINUTES_MEDIUM(Topic.EFFORT, "Medium compound: minutes a pass", 6, 0.1, 120),
+  MINUTES_HEAVY(Topic.EFFORT, "Heavy compound: minutes a pass", 8, 0.1, 120),
+  MINUTES_SANDED(Topic.EFFORT, "Wet sanding: minutes a pass", 12, 0.1, 120),
+  MINUTES_WASH(Topic.EFFORT, "Washing: minutes", 1.2, 0.1, 120),
+  MINUTES_DECONTAMINATE(Topic.EFFORT, "Decontaminating: minutes", 1.3, 0.1, 120),
+  MINUTES_PROTECT(Topic.EFFORT, "Protecting: minutes", 3, 0.1, 120),
+  ML_FINISHING(Topic.EFFORT, "Finishing polish: ml a pass", 8, 0.1, 200),
+  ML_ONE_STEP(Topic.EFFORT, "One-step polish: ml a pass", 10, 0.1, 200),
+  ML_MEDIUM(Topic.EFFORT, "Medium compound: ml a pass", 10, 0.1, 200),
+  ML_HEAVY(Topic.EFFORT, "Heavy compound: ml a pass", 12, 0.1, 200),
+  ML_PROTECT(Topic.EFFORT, "Protection: ml", 6, 0.1, 200);
 
   /** What a value is about. */
   public enum Topic implements Coded {
@@ -89,7 +142,9 @@ public enum PracticeValue implements Coded {
     WEAR("wear", "Faster wear", "Factors on light topsides"),
     COVERS("covers", "Covers", "Share of the sun let through"),
     WASHES("washes", "Washing", "Days of wear taken off"),
-    LOOKS("looks", "Trust in looks", "How often one misleads");
+    LOOKS("looks", "Trust in looks", "How often one misleads"),
+    STAGES("stages", "Correction", "What polishing reaches"),
+    EFFORT("effort", "Minutes and product", "For a square metre");
 
     private final String code;
     private final String words;
@@ -109,6 +164,11 @@ public enum PracticeValue implements Coded {
     @Override
     public String words() {
       return words;
+    }
+
+    /** Whether the dates of boats hang on its values. */
+    public boolean dates() {
+      return this != STAGES && this != EFFORT;
     }
 
     /** What its values say. */

@@ -21,7 +21,13 @@ public enum ProductKind implements Coded {
   GLASS_COAT("glass-coat"),
   SOAP("soap"),
   DECONTAMINANT("decontaminant"),
+  SANDPAPER_P800("sandpaper-p800"),
+  SANDPAPER_P1000("sandpaper-p1000"),
+  SANDPAPER_P1500("sandpaper-p1500"),
+  SANDPAPER_P2000("sandpaper-p2000"),
+  HEAVY_COMPOUND("heavy-compound"),
   COMPOUND("compound"),
+  ONE_STEP_POLISH("one-step-polish"),
   POLISH("polish"),
   OTHER("other");
 
@@ -44,6 +50,16 @@ public enum ProductKind implements Coded {
   @Override
   public String code() {
     return code;
+  }
+
+  @Override
+  public String words() {
+    return switch (this) {
+      case COMPOUND -> "medium compound";
+      case ONE_STEP_POLISH -> "one-step polish";
+      case POLISH -> "finishing polish";
+      default -> Coded.super.words();
+    };
   }
 
   /** How a coat of this kind wears, or nothing when it is not forecast from weather. */

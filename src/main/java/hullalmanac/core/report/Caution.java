@@ -1,5 +1,7 @@
 package hullalmanac.core.report;
 
+import hullalmanac.core.finish.Plan;
+import hullalmanac.core.finish.Stage;
 import hullalmanac.core.record.Hazard;
 import hullalmanac.core.record.Product;
 import java.util.ArrayList;
@@ -36,6 +38,44 @@ public record Caution(String text, String source) {
               "Slippery: not on non-skid, swim platforms, ladders, seats or wheels.", PRACTICE));
     }
     return cautions.stream().distinct().toList();
+  }
+
+  /** The cautions of a plan of correction, by its stages and what is known of the surface. */
+  public static List<Caution> of(Plan plan) {
+    if (plan.stages().isEmpty()) {
+      return List.of();
+    }
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(
+        practice(
+            "Test spot before any cut. Edges and corners are thin: tape them. Do not polish off a"
+                + " hull number or lettering."));
+    if (plan.stages().stream().anyMatch(Stage::sands)) {
+      cautions.add(
+          practice(
+              "Wet sanding is for trained hands only; keep its slurry where the harbour lets it"
+                  + " go."));
+    }
+    switch (plan.left().basis()) {
+      case BY_AGE, NO_AGE ->
+          cautions.add(
+              practice(
+                  "The past of this surface is not known: it may be thinner than reckoned. Measure"
+                      + " it where you can."));
+      case THIN_FILM ->
+          cautions.add(
+              practice(
+                  "What is cut through cannot be polished back: painting is for a qualified yard."));
+      default -> {
+        // what was measured or written down needs no word more
+      }
+    }
+    cautions.add(practice("Keep a cap on the hours at the machine in a day."));
+    return cautions;
+  }
+
+  private static Caution practice(String text) {
+    return new Caution(text, PRACTICE);
   }
 
   private static List<Caution> of(Hazard hazard) {

@@ -38,6 +38,7 @@ final class FindingFiles {
               needText("surface"),
               text("visit"),
               need("day"),
+              value("moment"),
               value("state"),
               value("entered"),
               need("what"),
@@ -60,6 +61,7 @@ final class FindingFiles {
               .ref("surface", Kind.SURFACE, f.surface())
               .ref("visit", Kind.VISIT, f.visit())
               .put("day", f.day())
+              .put("moment", f.moment())
               .put("state", f.state())
               .put("entered", f.entered())
               .put("what", seen.what())
@@ -78,6 +80,7 @@ final class FindingFiles {
           Id<Surface> surface = in.ref(Kind.SURFACE, "surface");
           Optional<Id<Visit>> visit = in.maybeRef(Kind.VISIT, "visit");
           LocalDate day = in.day("day");
+          Optional<Moment> moment = in.maybeCoded(Moment.class, "moment");
           SurfaceState state = in.coded(SurfaceState.class, "state", SurfaceState.WASHED);
           Entered entered = in.coded(Entered.class, "entered", Entered.IMPORTED);
           Optional<ObservationText> seen = seen(in, day);
@@ -89,6 +92,7 @@ final class FindingFiles {
                       surface,
                       visit,
                       day,
+                      moment,
                       state,
                       entered,
                       seen.orElseThrow().observation(),

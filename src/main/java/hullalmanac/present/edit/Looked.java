@@ -173,6 +173,7 @@ public record Looked(
         surface.id(),
         Optional.of(visit.id()),
         before == null ? day : before.day(),
+        before == null ? Optional.empty() : before.moment(),
         state,
         before == null ? Entered.GRID : before.entered(),
         observation,

@@ -163,11 +163,17 @@ public final class PracticeSheet extends FleetSheet {
     blocks.add(
         new SheetState.Buttons(
             List.of(new SheetState.Button("reset", "All on this page to the standard", false))));
-    blocks.add(effect(fleet));
+    if (topic.dates()) {
+      blocks.add(effect(fleet));
+    }
     return new SheetState(
         topic.words(),
         topic.about()
-            + ". The forecast starts from these numbers; your own record teaches it better.",
+            + ". The "
+            + (topic.dates() ? "forecast starts" : "plans start")
+            + " from these numbers; your own record teaches "
+            + (topic.dates() ? "it" : "them")
+            + " better.",
         blocks,
         Optional.empty());
   }

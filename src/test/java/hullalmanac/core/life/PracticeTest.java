@@ -19,14 +19,18 @@ import hullalmanac.core.record.Tone;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.Boatyard;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every practice value moves something that the forecast reckons with, and nothing is left behind.
+ * Every practice value of the dates moves something that the forecast reckons with, and nothing is
+ * left behind.
  */
 class PracticeTest {
   private static final Made MADE = new Made(48.4);
@@ -68,8 +72,13 @@ class PracticeTest {
     return MADE.surface(SurfaceKind.TOPSIDES, Side.BOTH, tone, finish);
   }
 
+  /** Those of correction are held by a test beside it. */
+  static Stream<PracticeValue> ofDates() {
+    return Arrays.stream(PracticeValue.values()).filter(v -> v.topic().dates());
+  }
+
   @ParameterizedTest
-  @EnumSource(PracticeValue.class)
+  @MethodSource("ofDates")
   void movesWhatIsReckonedWithAndComesBack(PracticeValue value) {
     List<Object> standard = asked(Practice.STANDARD);
     double other = value.standard() < value.highest() ? value.highest() : value.lowest();

@@ -15,6 +15,7 @@ import hullalmanac.core.record.Geometry;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Made;
+import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Side;
 import hullalmanac.core.record.Step;
@@ -144,6 +145,7 @@ class CsvRoundTripTest {
     assertThat(back.boats().get(0).hullNumber()).isEqualTo(hull);
     assertThat(back.boats().get(0).name()).isEqualTo("Tern" + note);
     assertThat(back.findings().get(0).seen()).isEqualTo(findings.get(0).seen());
+    assertThat(back.findings().get(0).moment()).contains(Moment.AFTER);
     if (!damage.isBlank()) {
       assertThat(back.findings().get(1).seen()).isEqualTo(findings.get(1).seen());
     }
@@ -168,7 +170,7 @@ class CsvRoundTripTest {
 
   private static List<Finding> oddFindings(Made made, Surface s, String note, String damage) {
     List<Finding> findings = new ArrayList<>();
-    findings.add(
+    Finding gloss =
         made.finding(
             s,
             LocalDate.of(2025, 1, 1),
@@ -176,7 +178,8 @@ class CsvRoundTripTest {
             hullalmanac.core.record.Entered.OWNER,
             Optional.empty(),
             new Observation.GlossRead(
-                Geometry.DEG_20, List.of(1234.5, 0.1, 99.99), Optional.of("m" + note))));
+                Geometry.DEG_20, List.of(1234.5, 0.1, 99.99), Optional.of("m" + note)));
+    findings.add(With.component(gloss, "moment", Optional.of(Moment.AFTER)));
     if (!damage.isBlank()) {
       Optional<Observation.Told> told =
           note.isBlank()

@@ -29,8 +29,16 @@ final class FilesOnEventThread implements AutoCloseable {
                   .flatMap(
                       name -> Stream.of(System.getProperty(name, "").split(File.pathSeparator)))
                   .filter(part -> !part.isEmpty())
-                  .map(part -> Path.of(part).toAbsolutePath().toString()))
+                  .flatMap(FilesOnEventThread::withLibraries))
           .toList();
+
+  /** A part of the class path, and where a packed program names its libraries. */
+  private static Stream<String> withLibraries(String part) {
+    Path path = Path.of(part).toAbsolutePath();
+    return part.endsWith(".jar")
+        ? Stream.of(path.toString(), path.resolveSibling("lib").toString())
+        : Stream.of(path.toString());
+  }
 
   private final Recording recording = new Recording();
   private final CallsOnEventThread calls = new CallsOnEventThread();
@@ -45,7 +53,15 @@ final class FilesOnEventThread implements AutoCloseable {
   private record Touch(String how, List<String> files, List<String> callers) {
     boolean counts() {
       boolean own = !files.isEmpty() && files.stream().allMatch(FilesOnEventThread::isOwn);
-      return !own && callers.stream().noneMatch(FilesOnEventThread::isJavas);
+      return !own && !ofPacked() && callers.stream().noneMatch(FilesOnEventThread::isJavas);
+    }
+
+    /**
+     * A read of a packed file whose name the virtual machine does not know; its opening is seen.
+     */
+    private boolean ofPacked() {
+      return files.equals(List.of("null"))
+          && callers.stream().anyMatch(c -> c.startsWith("java.util.zip.ZipFile"));
     }
 
     String words() {
