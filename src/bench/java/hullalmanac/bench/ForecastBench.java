@@ -3,7 +3,6 @@ package hullalmanac.bench;
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Forecaster;
 import hullalmanac.core.record.Almanac;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Id;
@@ -107,7 +106,7 @@ public class ForecastBench {
     return new Almanac(
         a.business(), a.harbours(), a.parties(), a.boats(), a.roles(), a.surfaces(), a.berths(),
         a.carePlans(), a.products(), a.bottles(), a.visits(), a.steps(), a.coats(), a.duties(),
-        findings, a.photos(), Books.EMPTY);
+        findings, a.photos());
   }
 
   /** Every coat in service, from nothing. */

@@ -3,8 +3,11 @@ package hullalmanac.app;
 import hullalmanac.cli.Cli;
 import hullalmanac.cli.CliContext;
 import hullalmanac.service.RecordService;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
@@ -12,7 +15,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.Optional;
+import java.util.Properties;
 
 /** Reads the arguments and builds the program. */
 public final class Main {
@@ -33,14 +36,17 @@ public final class Main {
     RecordService.Surroundings surroundings =
         new RecordService.Surroundings(
             clock, random::nextLong, host(), ProcessHandle.current().pid());
-    WindowStart window = new WindowStart(surroundings, folders, log, out, System::exit);
+    Installed installed =
+        new Installed(
+            version(), java(), system(), Path.of(System.getProperty("user.home")), folders.state());
+    WindowStart window = new WindowStart(surroundings, folders, log, installed, out, System::exit);
     CliContext context = new CliContext(surroundings, window.usual(), version(), window::open);
     int code;
     try {
       code = Cli.run(context, out, err, arguments);
     } catch (RuntimeException e) {
       err.println("Something went wrong that should not.");
-      err.println(log.crash("main", e));
+      err.println(log.crash("main", e).all());
       code = 1;
     }
     err.flush();
@@ -54,16 +60,29 @@ public final class Main {
   }
 
   private static String version() {
-    return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-        .orElse("development");
+    Properties built = new Properties();
+    try (InputStream in = Main.class.getResourceAsStream("version.properties")) {
+      built.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return built.getProperty("version");
   }
 
   private static String machine() {
+    return system() + ", Java " + System.getProperty("java.version");
+  }
+
+  private static String system() {
     return System.getProperty("os.name")
         + " "
         + System.getProperty("os.version")
-        + ", Java "
-        + System.getProperty("java.version");
+        + " "
+        + System.getProperty("os.arch");
+  }
+
+  private static String java() {
+    return System.getProperty("java.version") + ", " + System.getProperty("java.vendor");
   }
 
   private static String host() {

@@ -31,6 +31,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import java.util.function.IntSupplier;
 import java.util.stream.Stream;
@@ -44,9 +45,13 @@ final class WindowStart {
   private final RecordService.Surroundings surroundings;
   private final AppFolders folders;
   private final AppLog log;
+  private final Installed installed;
   private final PrintWriter out;
   private final Places places;
   private final IntConsumer exit;
+
+  /** The window that is open. */
+  private volatile Optional<ShellPresenter> shown = Optional.empty();
 
   /** Whether a record that is opened becomes the one that is opened when none is named. */
   private boolean remembers = true;
@@ -58,11 +63,13 @@ final class WindowStart {
       RecordService.Surroundings surroundings,
       AppFolders folders,
       AppLog log,
+      Installed installed,
       PrintWriter out,
       IntConsumer exit) {
     this.surroundings = surroundings;
     this.folders = folders;
     this.log = log;
+    this.installed = installed;
     this.out = out;
     this.exit = exit;
     this.places = folders.places();
@@ -82,12 +89,30 @@ final class WindowStart {
     }
     remembers = request.record().equals(usual());
     log.start();
-    log.catchAll(CrashDialog::show);
+    log.catchAll(this::crashed);
     Optional<WindowLook> look = memory().recall();
     // The look takes its time as well; the event thread sees to it while this one opens the record.
     SwingUtilities.invokeLater(() -> Theme.start(look.map(WindowLook::look).orElse(Look.USUAL)));
     SystemTint.ask(dark -> SwingUtilities.invokeLater(() -> Theme.systemIs(dark)));
     return request.sample() ? sample(request.record()) : begin(request.record(), Optional.empty());
+  }
+
+  /** Says it in the window; where there is none, in one of its own. */
+  private void crashed(AppLog.Kept report) {
+    Optional<ShellPresenter> window = shown;
+    if (window.isPresent()) {
+      SwingUtilities.invokeLater(() -> window.get().tellOfCrash(sentence(report)));
+    } else {
+      CrashDialog.show(report.all());
+    }
+  }
+
+  private static String sentence(AppLog.Kept report) {
+    return "Something went wrong that should not. What was saved is safe on the disk. "
+        + report
+            .file()
+            .map(f -> "A report that names no owner and no boat lies in " + f + ".")
+            .orElse("The report of it could not be kept.");
   }
 
   private FileWindowMemory memory() {
@@ -107,6 +132,11 @@ final class WindowStart {
    * @param said what came of a wish for which another window was closed
    */
   private int begin(Path record, Optional<String> said) {
+    return begin(record, said, presenter -> {});
+  }
+
+  /** The same, and something that is done first in the window. */
+  private int begin(Path record, Optional<String> said, Consumer<ShellPresenter> first) {
     if (!RecordService.isIn(record)) {
       ways(record, said);
       return STAYS_OPEN;
@@ -121,6 +151,7 @@ final class WindowStart {
       }
       Opened opened = new Opened(record, Optional.empty(), open.get());
       opened.said = said;
+      opened.first = first;
       show(opened);
     } catch (RecordException e) {
       ways(record, Optional.of(e.getMessage()));
@@ -172,6 +203,15 @@ final class WindowStart {
 
     @Override
     public void startEmpty() {
+      startEmpty(presenter -> {});
+    }
+
+    @Override
+    public void startWithAList() {
+      startEmpty(ShellPresenter::openList);
+    }
+
+    private void startEmpty(Consumer<ShellPresenter> first) {
       aside(
           () -> {
             try {
@@ -180,7 +220,7 @@ final class WindowStart {
               ways(record, Optional.of(e.getMessage()));
               return STAYS_OPEN;
             }
-            return begin(record, Optional.empty());
+            return begin(record, Optional.empty(), first);
           });
     }
 
@@ -238,6 +278,7 @@ final class WindowStart {
     private final RecordService record;
     private final SwingTaskRunner tasks = new SwingTaskRunner();
     private Optional<String> said = Optional.empty();
+    private Consumer<ShellPresenter> first = presenter -> {};
 
     /** Kept here as well: its file is not to be asked on the event thread. */
     private volatile Optional<String> second = places.second().map(Path::toString);
@@ -256,6 +297,7 @@ final class WindowStart {
     }
 
     void close(WindowLook look) {
+      shown = Optional.empty();
       tasks.close(
           () -> {
             memory().keep(look);
@@ -345,6 +387,8 @@ final class WindowStart {
         new ShellPresenter(
             FleetService.of(opened.record), new EditService(opened.record), opened.tasks);
     presenter.livesIn(opened);
+    presenter.help().of(installed.on(opened.record.folder()));
+    shown = Optional.of(presenter);
     opened.said.ifPresent(presenter::tell);
     MainWindow window = new MainWindow(presenter, look, opened::close);
     opened.window = window;
@@ -354,6 +398,7 @@ final class WindowStart {
         done -> {},
         WindowStart::noDoor);
     window.open();
+    opened.first.accept(presenter);
   }
 
   /**

@@ -25,6 +25,8 @@ public final class Cli {
     line.addSubcommand(new AccountsCommand());
     line.addSubcommand(new ImportCommand());
     line.addSubcommand(new ExportCommand());
+    line.addSubcommand(new CalendarCommand());
+    line.addSubcommand(new ContactsCommand());
     line.addSubcommand(new RestoreCommand());
     line.addSubcommand(new SampleCommand());
     line.addSubcommand(

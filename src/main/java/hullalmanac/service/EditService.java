@@ -128,6 +128,11 @@ public final class EditService {
     return new PhotoService(record);
   }
 
+  /** What writes mail drafts. */
+  public MailService mail() {
+    return new MailService(record.clock());
+  }
+
   /** Where the record lies and what lies there with it. */
   public HouseService house() {
     return new HouseService(record);

@@ -1,5 +1,6 @@
 package hullalmanac.service;
 
+import hullalmanac.core.calendar.Revisions;
 import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
@@ -19,6 +20,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -160,6 +162,10 @@ public final class RecordService implements AutoCloseable {
     return new Copies(database.folder()).newestDay();
   }
 
+  Clock clock() {
+    return surroundings.clock();
+  }
+
   /** The zone of the clock on the wall. */
   public ZoneId zone() {
     return surroundings.clock().getZone();
@@ -217,6 +223,12 @@ public final class RecordService implements AutoCloseable {
   /** What was changed of a row and of all that belongs to it, newest first. */
   public List<RowChange> history(Kind kind, Id<?> id) {
     return database.history(kind, id);
+  }
+
+  /** How often what a calendar shows of each visit and berth changed, and when last. */
+  public Revisions revisions() {
+    return database.revisions(
+        almanac().business().asOf().map(d -> d.atStartOfDay(ZoneOffset.UTC).toInstant()));
   }
 
   /** Acts that took out rows which are not back, newest first. */

@@ -22,6 +22,7 @@ public final class AlmanacStore {
   private final FindingStore findings;
   private final BillStore bills;
   private final BooksStore books;
+  private final ListStore lists;
 
   public AlmanacStore(Tx tx) {
     this.tx = tx;
@@ -33,6 +34,7 @@ public final class AlmanacStore {
     findings = new FindingStore(tx);
     bills = new BillStore(tx);
     books = new BooksStore(tx);
+    lists = new ListStore(tx);
   }
 
   /** Reads all there is, each list in order of its ids. */
@@ -55,6 +57,7 @@ public final class AlmanacStore {
         coats.duties(),
         findings.findings(),
         findings.photos(),
+        lists.readings(),
         books(business.currency()));
   }
 
@@ -95,6 +98,7 @@ public final class AlmanacStore {
     books.putPayments(put.books().payments());
     books.putTrips(put.books().trips());
     books.putExpenses(put.books().expenses());
+    lists.putReadings(put.listReadings());
     remove(edit.gone());
   }
 

@@ -1,5 +1,6 @@
 package hullalmanac.store;
 
+import hullalmanac.core.calendar.Revisions;
 import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
@@ -265,6 +266,16 @@ public final class Database implements AutoCloseable {
   /** What was changed of a row and of all that belongs to it, newest first. */
   public List<RowChange> history(hullalmanac.core.record.Kind kind, Id<?> id) {
     return read(tx -> new Acts(tx).history(kind, id));
+  }
+
+  /**
+   * How often what a calendar shows of each visit and berth changed, and when last.
+   *
+   * @param before since when rows are there that are older than the log; absent: since its first
+   *     act
+   */
+  public Revisions revisions(Optional<Instant> before) {
+    return read(tx -> new CalendarLog(tx).revisions(before));
   }
 
   /** Acts that took out rows which are not back, newest first. */

@@ -9,7 +9,7 @@ import org.sqlite.SQLiteException;
 
 /** Says in words for people what the database said in codes. */
 final class Failures {
-  /** What the triggers of schema step 8 say. */
+  /** What the triggers of schema step 9 say. */
   private static final String ISSUED = "an issued invoice stays";
 
   private Failures() {}

@@ -34,7 +34,7 @@ class CrashReportTest {
   @Test
   void isKeptInAFileNamedAfterItsTime(@TempDir Path folder) throws Exception {
     AppLog log = new AppLog(folder.resolve("state"), Clock.fixed(NOON, ZoneOffset.UTC), "1", "m");
-    String text = log.crash("main", new IllegalStateException("x"));
+    String text = log.crash("main", new IllegalStateException("x")).all();
     Path file = folder.resolve("state").resolve("crash-20260501-120000-000.txt");
     assertThat(text).contains(file.toString());
     assertThat(Files.readString(file)).startsWith("Hull Almanac 1, 2026-05-01T12:00:00Z");
@@ -44,6 +44,6 @@ class CrashReportTest {
   void isShownEvenWhenItCannotBeKept(@TempDir Path folder) throws Exception {
     Path file = Files.writeString(folder.resolve("in-the-way"), "");
     AppLog log = new AppLog(file, Clock.fixed(NOON, ZoneOffset.UTC), "1", "m");
-    assertThat(log.crash("main", new IllegalStateException())).contains("could not be kept");
+    assertThat(log.crash("main", new IllegalStateException()).all()).contains("could not be kept");
   }
 }

@@ -70,7 +70,12 @@ class StartIT {
     AppLog log = new AppLog(folders.state(), Clock.systemUTC(), "test", "a machine");
     WindowStart window =
         new WindowStart(
-            surroundings, folders, log, new PrintWriter(new StringWriter()), exits::set);
+            surroundings,
+            folders,
+            log,
+            new Installed("test", "Java", "a machine", home, folders.state()),
+            new PrintWriter(new StringWriter()),
+            exits::set);
     assertThat(window.open(new CliContext.WindowRequest(record, false)))
         .isEqualTo(WindowStart.STAYS_OPEN);
   }
@@ -183,6 +188,15 @@ class StartIT {
     assertThat(record).doesNotExist();
     press("empty");
     await(() -> says().contains("No coat is in service yet"));
+    assertThat(RecordService.isIn(record)).isTrue();
+  }
+
+  @Test
+  void aListIsBroughtIntoARecordThatIsMadeForIt() throws Exception {
+    start();
+    await(() -> says().contains("Welcome to Hull Almanac"));
+    press("list");
+    await(() -> says().contains("Nothing comes in before you say so"));
     assertThat(RecordService.isIn(record)).isTrue();
   }
 

@@ -4,7 +4,6 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Billing;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.CarePlan;
@@ -120,7 +119,6 @@ final class Draft {
         coats,
         duties,
         findings,
-        photos,
-        Books.EMPTY);
+        photos);
   }
 }

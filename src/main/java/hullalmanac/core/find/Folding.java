@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /** Brings texts and what is typed to one form: small letters without accents, and digits. */
-final class Folding {
+public final class Folding {
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
   private static final Pattern APOSTROPHES = Pattern.compile("['’ʼ‘`´]");
 
@@ -32,7 +32,7 @@ final class Folding {
   private Folding() {}
 
   /** The words of a text, folded; everything but letters and digits parts them. */
-  static List<String> words(String text) {
+  public static List<String> words(String text) {
     String plain = text.toLowerCase(Locale.ROOT);
     if (!plain.chars().allMatch(c -> c < ASCII_END)) {
       plain = MARKS.matcher(Normalizer.normalize(plain, Normalizer.Form.NFD)).replaceAll("");
@@ -72,17 +72,17 @@ final class Folding {
   }
 
   /** A name as one text: its words parted by single blanks. */
-  static String name(String text) {
+  public static String name(String text) {
     return String.join(" ", words(text));
   }
 
   /** A number or code as one word, whatever blanks and dashes are in it. */
-  static String solid(String text) {
+  public static String solid(String text) {
     return String.join("", words(text));
   }
 
   /** The digits of a phone number, without the zero in brackets that only some callers dial. */
-  static String digits(String phone) {
+  public static String digits(String phone) {
     return solid(phone.replace("(0)", "")).replaceAll("[^0-9]", "");
   }
 }

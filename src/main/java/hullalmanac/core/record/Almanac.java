@@ -33,6 +33,7 @@ public record Almanac(
     List<Duty> duties,
     List<Finding> findings,
     List<Photo> photos,
+    List<ListReading> listReadings,
     Books books) {
   public Almanac {
     harbours = List.copyOf(harbours);
@@ -50,12 +51,53 @@ public record Almanac(
     duties = List.copyOf(duties);
     findings = List.copyOf(findings);
     photos = List.copyOf(photos);
+    listReadings = List.copyOf(listReadings);
+  }
+
+  /** A record without money, to which no list of a person's own was brought. */
+  public Almanac(
+      Business business,
+      List<Harbour> harbours,
+      List<Party> parties,
+      List<Boat> boats,
+      List<Role> roles,
+      List<Surface> surfaces,
+      List<Berth> berths,
+      List<CarePlan> carePlans,
+      List<Product> products,
+      List<Bottle> bottles,
+      List<Visit> visits,
+      List<Step> steps,
+      List<Coat> coats,
+      List<Duty> duties,
+      List<Finding> findings,
+      List<Photo> photos) {
+    this(
+        business,
+        harbours,
+        parties,
+        boats,
+        roles,
+        surfaces,
+        berths,
+        carePlans,
+        products,
+        bottles,
+        visits,
+        steps,
+        coats,
+        duties,
+        findings,
+        photos,
+        List.of(),
+        Books.EMPTY);
   }
 
   /** A record of a business in which nothing has been written yet. */
   public static Almanac empty(Business business) {
     return new Almanac(
         business,
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -78,8 +120,22 @@ public record Almanac(
   public List<Row> rows() {
     Stream<Row> work =
         Stream.<List<? extends Row>>of(
-                harbours, parties, boats, roles, surfaces, berths, carePlans, products, bottles,
-                visits, steps, coats, duties, findings, photos)
+                harbours,
+                parties,
+                boats,
+                roles,
+                surfaces,
+                berths,
+                carePlans,
+                products,
+                bottles,
+                visits,
+                steps,
+                coats,
+                duties,
+                findings,
+                photos,
+                listReadings)
             .flatMap(List::stream);
     return Stream.concat(work, books.rows()).toList();
   }
@@ -104,6 +160,7 @@ public record Almanac(
         changed.of(Duty.class, duties, Duty::id),
         changed.of(Finding.class, findings, Finding::id),
         changed.of(Photo.class, photos, Photo::id),
+        changed.of(ListReading.class, listReadings, ListReading::id),
         changed.books(books));
   }
 

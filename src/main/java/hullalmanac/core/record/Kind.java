@@ -21,6 +21,7 @@ public enum Kind implements Coded {
   DUTY("duties", "duty"),
   FINDING("findings", "finding"),
   PHOTO("photos", "photo"),
+  LIST_READING("list-readings", "list reading"),
   RATE("rates", "rate"),
   ESTIMATE("estimates", "estimate"),
   INVOICE("invoices", "invoice"),

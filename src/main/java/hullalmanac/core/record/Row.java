@@ -17,6 +17,7 @@ public sealed interface Row
         Duty,
         Finding,
         Photo,
+        ListReading,
         Rate,
         Estimate,
         Invoice,

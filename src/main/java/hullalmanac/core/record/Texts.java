@@ -15,6 +15,16 @@ public final class Texts {
         : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
+  /** A text on one line: control characters and line breaks become blanks. */
+  public static String oneLine(String text) {
+    return text.replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ").strip();
+  }
+
+  /** A text whose lines are parted by line feeds, other control characters become blanks. */
+  public static String lines(String text) {
+    return text.replaceAll("\\R", "\n").replaceAll("[\\p{Cc}&&[^\\n]]", " ").strip();
+  }
+
   /** Refuses a blank text where one is needed. */
   static String require(String text, String what) {
     if (text.isBlank()) {

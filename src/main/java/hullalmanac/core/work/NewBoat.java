@@ -11,15 +11,13 @@ import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PartyKind;
-import hullalmanac.core.record.Past;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.Row;
-import hullalmanac.core.record.Side;
-import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Use;
 import hullalmanac.core.record.Water;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -104,17 +102,9 @@ public final class NewBoat {
             Optional.of(call.day()),
             "");
     put.add(boat);
-    put.add(
-        new Role(
-            ids.next(),
-            keys.next(Kind.ROLE, boat.key(), owner.key(), RoleKind.OWNS.code()),
-            boat.id(),
-            owner.id(),
-            RoleKind.OWNS,
-            call.day(),
-            Optional.empty()));
-    SurfaceTemplate.of(call.type()).forEach(t -> put.add(surface(boat, t)));
-    put.add(berth(boat, harbour));
+    put.add(owns(boat, owner, call.day(), ids, keys));
+    SurfaceTemplate.of(call.type()).forEach(t -> put.add(t.on(boat, ids, keys)));
+    put.add(berth(boat, harbour, call.day(), ids, keys));
     return Edit.put(put);
   }
 
@@ -176,26 +166,21 @@ public final class NewBoat {
     return harbour;
   }
 
-  private Surface surface(Boat boat, SurfaceTemplate t) {
-    String side = t.side() == Side.BOTH ? "" : t.side().code();
-    return new Surface(
+  /** A new role of an owner from a day. */
+  public static Role owns(Boat boat, Party owner, LocalDate from, IdSource ids, NewKeys keys) {
+    return new Role(
         ids.next(),
-        keys.next(Kind.SURFACE, boat.key(), t.kind().code(), side),
+        keys.next(Kind.ROLE, boat.key(), owner.key(), RoleKind.OWNS.code()),
         boat.id(),
-        t.kind(),
-        t.side(),
-        t.name(),
-        t.finish(),
-        t.tone(),
-        t.attitude(),
-        Optional.empty(),
-        Past.UNKNOWN,
-        t.soot(),
-        Optional.empty(),
-        "");
+        owner.id(),
+        RoleKind.OWNS,
+        from,
+        Optional.empty());
   }
 
-  private Berth berth(Boat boat, Harbour harbour) {
+  /** A new berth from a day, of which only the harbour is known. */
+  public static Berth berth(
+      Boat boat, Harbour harbour, LocalDate from, IdSource ids, NewKeys keys) {
     return new Berth(
         ids.next(),
         keys.next(Kind.BERTH, boat.key(), harbour.key()),
@@ -203,7 +188,7 @@ public final class NewBoat {
         harbour.id(),
         Cover.OPEN,
         Water.SALT,
-        call.day(),
+        from,
         Optional.empty(),
         false,
         Optional.empty(),

@@ -17,13 +17,19 @@ import static hullalmanac.core.record.SurfaceKind.WATERLINE;
 import static hullalmanac.core.record.SurfaceKind.WINDOWS;
 
 import hullalmanac.core.record.Attitude;
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatType;
 import hullalmanac.core.record.Finish;
+import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Past;
 import hullalmanac.core.record.Side;
+import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Tone;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -42,6 +48,26 @@ public record SurfaceTemplate(
   /** How it stands to the sky. */
   public Attitude attitude() {
     return kind.usualAttitude();
+  }
+
+  /** The surface of a boat who is new in the record; nothing is known of its past. */
+  public Surface on(Boat boat, IdSource ids, NewKeys keys) {
+    String sideWord = side == Side.BOTH ? "" : side.code();
+    return new Surface(
+        ids.next(),
+        keys.next(Kind.SURFACE, boat.key(), kind.code(), sideWord),
+        boat.id(),
+        kind,
+        side,
+        name,
+        finish,
+        tone,
+        attitude(),
+        Optional.empty(),
+        Past.UNKNOWN,
+        soot,
+        Optional.empty(),
+        "");
   }
 
   /** The surfaces of a type of boat, the hull first. */

@@ -61,7 +61,8 @@ final class SetReader {
             CoatFiles.COATS,
             CoatFiles.DUTIES,
             FindingFiles.FINDINGS,
-            FindingFiles.PHOTOS);
+            FindingFiles.PHOTOS,
+            ListFiles.READINGS);
     return Stream.concat(work.stream(), money.books().stream()).toList();
   }
 
@@ -96,6 +97,7 @@ final class SetReader {
             all(CoatFiles.DUTIES),
             all(FindingFiles.FINDINGS),
             all(FindingFiles.PHOTOS),
+            all(ListFiles.READINGS),
             new BooksReader(this, money).read());
     return new CsvSet.ReadResult(additions, problems, places);
   }

@@ -4,8 +4,10 @@ import hullalmanac.core.record.Pixels;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 
 /** Pictures as plain numbers and as the platform has them. */
@@ -17,6 +19,23 @@ public final class PixelImages {
     int width = image.getWidth();
     int height = image.getHeight();
     return new Pixels(width, height, image.getRGB(0, 0, width, height, null, 0, width));
+  }
+
+  /**
+   * A picture from a stream, made smaller where it is wider than asked.
+   *
+   * @return nothing when it is no picture that can be drawn
+   */
+  public static Optional<Pixels> read(InputStream in, int widest) throws IOException {
+    BufferedImage image = ImageIO.read(in);
+    if (image == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        of(
+            image.getWidth() <= widest
+                ? image
+                : net.coobird.thumbnailator.Thumbnails.of(image).width(widest).asBufferedImage()));
   }
 
   /** A picture as the content of a PNG file, which loses nothing. */

@@ -17,6 +17,7 @@ import hullalmanac.core.record.SurfaceState;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.WaterBehaviour;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.ahead.AheadState.Aside;
 import hullalmanac.present.ahead.AheadState.Line;
@@ -52,6 +53,8 @@ public final class AheadPresenter {
       DateTimeFormatter.ofPattern("EEEE, d MMM", Locale.ENGLISH);
 
   private final Consumer<Id<Boat>> openBoat;
+  private final Runnable newBoat;
+  private final Runnable openList;
   private final Runnable catchUp;
   private Consumer<AheadState> view = s -> {};
   private AheadState state = AheadState.waiting();
@@ -62,10 +65,15 @@ public final class AheadPresenter {
 
   /**
    * @param openBoat shows a boat's page
+   * @param newBoat opens the sheet for a boat from a phone call
+   * @param openList opens the sheet that brings a list in
    * @param catchUp opens the evening catch-up
    */
-  public AheadPresenter(Consumer<Id<Boat>> openBoat, Runnable catchUp) {
+  public AheadPresenter(
+      Consumer<Id<Boat>> openBoat, Runnable newBoat, Runnable openList, Runnable catchUp) {
     this.openBoat = openBoat;
+    this.newBoat = newBoat;
+    this.openList = openList;
     this.catchUp = catchUp;
   }
 
@@ -146,7 +154,47 @@ public final class AheadPresenter {
         later.subList(0, Math.max(0, Math.min(wanted - due.size(), later.size()))),
         beside(fleet, lookups),
         table(due, later, fleet.asOf()),
-        part(due.size() + later.size()));
+        part(due.size() + later.size()),
+        due.isEmpty() && later.isEmpty() ? Optional.of(invitation(fleet)) : Optional.empty());
+  }
+
+  private Invitation invitation(Fleet fleet) {
+    if (fleet.almanac().boats().isEmpty()) {
+      return new Invitation(
+          "Begin with a boat",
+          "Write the first one down as her owner calls: name, phone, boat, length, harbour. What is"
+              + " laid on her later stands here before it runs out. A list that you have comes in as"
+              + " it is: CSV, .xlsx or pasted.",
+          "New boat",
+          "Bring a list in …");
+    }
+    if (!harbour.equals(AheadState.ALL)) {
+      return new Invitation(
+          "Nothing lies ahead at " + harbour,
+          "No boat that lies there has a coat in service.",
+          AheadState.ALL);
+    }
+    return new Invitation(
+        "Lay the first coat",
+        "A visit in which something is protected lays a coat, and from then on its day stands here."
+            + " Begin one on a boat’s page.",
+        "Open " + fleet.almanac().boats().get(0).name());
+  }
+
+  /** Does what the invitation says. */
+  public void accept() {
+    if (fleet.isEmpty() || fleet.get().almanac().boats().isEmpty()) {
+      newBoat.run();
+    } else if (!harbour.equals(AheadState.ALL)) {
+      chooseHarbour(AheadState.ALL);
+    } else {
+      openBoat.accept(fleet.get().almanac().boats().get(0).id());
+    }
+  }
+
+  /** Does the other thing that the invitation offers. */
+  public void acceptOther() {
+    openList.run();
   }
 
   private String part(int all) {
@@ -166,7 +214,7 @@ public final class AheadPresenter {
     String within = weeks == 1 ? "a week" : NumberWords.small(weeks) + " weeks";
     if (due.isEmpty()) {
       return later.isEmpty()
-          ? "No coat is in service yet. Bring your lists in, and what is due stands here."
+          ? "No coat is in service yet."
           : "Nothing is due within " + within + ". All is well.";
     }
     String boats = due.size() == 1 ? "One boat is" : due.size() + " boats are";

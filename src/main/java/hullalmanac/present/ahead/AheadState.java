@@ -2,6 +2,7 @@ package hullalmanac.present.ahead;
 
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.present.Invitation;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param beside lists at the side, each with its heading
  * @param table all rows as a table, while one wants them so
  * @param part how many of how many rows are shown; empty when all are
+ * @param invitation what to do while there are no rows at all
  */
 public record AheadState(
     String heading,
@@ -30,7 +32,8 @@ public record AheadState(
     List<Row> later,
     List<Aside> beside,
     Optional<AheadTable> table,
-    String part) {
+    String part,
+    Optional<Invitation> invitation) {
   public AheadState {
     harbours = List.copyOf(harbours);
     due = List.copyOf(due);
@@ -53,7 +56,8 @@ public record AheadState(
         List.of(),
         List.of(),
         Optional.empty(),
-        "");
+        "",
+        Optional.empty());
   }
 
   /**

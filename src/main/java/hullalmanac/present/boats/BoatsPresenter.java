@@ -20,6 +20,7 @@ import hullalmanac.core.work.Stopwatch;
 import hullalmanac.core.work.VisitCopy;
 import hullalmanac.core.work.Washed;
 import hullalmanac.present.Desk;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.NewBoatSheet;
@@ -41,6 +42,7 @@ import java.util.stream.Stream;
 /** The boats, and the page of the one chosen. */
 public final class BoatsPresenter {
   private final Desk desk;
+  private final Runnable openList;
   private Consumer<BoatsState> view = s -> {};
   private BoatsState state = BoatsState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
@@ -48,8 +50,12 @@ public final class BoatsPresenter {
   private boolean pageIsFresh;
   private boolean washing;
 
-  public BoatsPresenter(Desk desk) {
+  /**
+   * @param openList opens the sheet that brings a list in
+   */
+  public BoatsPresenter(Desk desk, Runnable openList) {
     this.desk = desk;
+    this.openList = openList;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -91,6 +97,11 @@ public final class BoatsPresenter {
   /** Writes a new boat down. */
   public void newBoat() {
     desk.open(new NewBoatSheet(desk));
+  }
+
+  /** Brings a list of boats in. */
+  public void bringListIn() {
+    openList.run();
   }
 
   /** Changes what is known of the boat chosen. */
@@ -171,7 +182,7 @@ public final class BoatsPresenter {
     Optional<BoatPage> page =
         keep ? state.page() : fleet.isPresent() ? chosen.map(this::page) : Optional.empty();
     pageIsFresh = true;
-    state = new BoatsState(find, list, found(list, find), chosen, page, washing);
+    state = new BoatsState(find, list, found(list, find), chosen, page, washing, invitation());
     view.accept(state);
   }
 
@@ -244,6 +255,19 @@ public final class BoatsPresenter {
                 new BoatTables(f, l, boat).all().stream(),
                 new TimelineTables(timeline).all().stream())
             .toList());
+  }
+
+  private Optional<Invitation> invitation() {
+    return fleet
+        .filter(f -> f.almanac().boats().isEmpty())
+        .map(
+            f ->
+                new Invitation(
+                    "Begin with a boat",
+                    "Five fields do: owner, phone, boat, length, harbour. Her surfaces come from"
+                        + " her type. A list that you have comes in as it is: CSV, .xlsx or pasted.",
+                    "New boat",
+                    "Bring a list in …"));
   }
 
   private String facts(Boat boat, Lookups l) {

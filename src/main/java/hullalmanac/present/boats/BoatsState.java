@@ -2,6 +2,7 @@ package hullalmanac.present.boats;
 
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.present.Invitation;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param chosen the boat whose page is shown
  * @param page that page
  * @param washing whether it is being asked what water did on the boat that was washed
+ * @param invitation what to do while there is no boat
  */
 public record BoatsState(
     String find,
@@ -21,7 +23,8 @@ public record BoatsState(
     String found,
     Optional<Id<Boat>> chosen,
     Optional<BoatPage> page,
-    boolean washing) {
+    boolean washing,
+    Optional<Invitation> invitation) {
   public BoatsState {
     list = List.copyOf(list);
   }
@@ -29,7 +32,13 @@ public record BoatsState(
   /** Shown before the record has been read. */
   public static BoatsState waiting() {
     return new BoatsState(
-        "", List.of(), "Reading the record …", Optional.empty(), Optional.empty(), false);
+        "",
+        List.of(),
+        "Reading the record …",
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.empty());
   }
 
   /**

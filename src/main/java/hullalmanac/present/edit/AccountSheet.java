@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
@@ -255,5 +256,10 @@ public final class AccountSheet extends FleetSheet {
                       held.words() + " pays " + i.words(),
                       almanac -> Receiving.apply(almanac, p.id(), i.id(), fleet.asOf())));
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PAYMENT;
   }
 }

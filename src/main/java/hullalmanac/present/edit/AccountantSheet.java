@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
@@ -107,5 +108,10 @@ public final class AccountantSheet implements Sheet {
           written = "Written to " + file + ".";
           publish();
         });
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SPENDING;
   }
 }

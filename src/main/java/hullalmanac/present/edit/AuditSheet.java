@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.life.Audit;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
@@ -112,5 +113,10 @@ public final class AuditSheet extends FleetSheet {
   @Override
   public void press(String button) {
     desk.leave();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SAID_AND_SEEN;
   }
 }

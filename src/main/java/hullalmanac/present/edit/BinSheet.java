@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Act;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.SheetState;
@@ -66,5 +67,10 @@ public final class BinSheet extends FleetSheet {
     } else {
       desk.leave();
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.WRITING_DOWN;
   }
 }

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
@@ -257,5 +258,10 @@ public final class BoatSheet extends FleetSheet {
         today,
         Optional.empty(),
         List.of());
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.FACTS;
   }
 }

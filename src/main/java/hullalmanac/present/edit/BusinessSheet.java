@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.With;
@@ -92,8 +93,7 @@ public final class BusinessSheet extends FleetSheet {
                   "habits.leadWeeks",
                   "Weeks ahead at which a boat counts as due",
                   b -> b.habits().leadWeeks()),
-              make.maybeNumber(
-                  "risk", "One chance of bare for every boat, 0.05 to 0.95", Business::risk));
+              make.maybeNumber("risk", "One chance for every boat, 0.05 to 0.95", Business::risk));
     };
   }
 
@@ -151,5 +151,10 @@ public final class BusinessSheet extends FleetSheet {
   @Override
   SheetState stateOf(Fleet fleet) {
     return new SheetState(page.words(), page.about(), List.of(facts.form(fleet)), Optional.empty());
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SETTINGS;
   }
 }

@@ -2,6 +2,7 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.DateEntry;
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.Visit;
@@ -313,5 +314,10 @@ public final class CatchUpSheet extends FleetSheet {
             }
             + PhotoWords.trouble(List.of(), added.already()).map(t -> " " + t).orElse("");
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.CATCH_UP;
   }
 }

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.RowChange;
@@ -111,5 +112,10 @@ public final class ChangesSheet extends FleetSheet {
   @Override
   public void press(String button) {
     desk.leave();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.FACTS;
   }
 }

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.price.Bill;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -415,5 +416,10 @@ public final class EstimateSheet extends FleetSheet {
           "estimate declined",
           almanac -> Answering.decline(almanac, estimate, given.day(), given.note()));
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.ESTIMATE;
   }
 }

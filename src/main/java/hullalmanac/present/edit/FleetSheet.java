@@ -121,7 +121,8 @@ abstract class FleetSheet implements Sheet {
     }
   }
 
-  private static List<Rows.Typed> cells(SheetState.Grid grid, At corner, List<List<String>> texts) {
+  /** Texts that were pasted, with the cells they belong to; what lies outside is left out. */
+  static List<Rows.Typed> cells(SheetState.Grid grid, At corner, List<List<String>> texts) {
     List<String> rows = grid.rows().stream().map(SheetState.GridRow::id).toList();
     List<String> columns = grid.columns().stream().map(SheetState.Column::id).toList();
     int top = rows.indexOf(corner.row());

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.price.Bill;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -318,5 +319,10 @@ public final class InvoiceSheet extends FleetSheet {
           return change;
         },
         () -> made.get().ifPresent(c -> desk.open(new InvoiceSheet(desk, c.id()))));
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.INVOICE;
   }
 }

@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.With;
 import hullalmanac.present.Look;
@@ -97,5 +98,10 @@ public final class LookSheet implements Sheet {
       looks.become(draft.value());
     }
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.LOOKS;
   }
 }

@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatType;
@@ -211,5 +212,10 @@ public final class NewBoatSheet implements Sheet {
               + " is new. Its latitude is needed for sun and wear; whole degrees do.");
     }
     return Optional.empty();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.NEW_BOAT;
   }
 }

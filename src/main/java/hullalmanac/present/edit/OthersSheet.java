@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Act;
 import hullalmanac.present.Desk;
 import hullalmanac.present.house.House;
@@ -105,5 +106,10 @@ public final class OthersSheet implements Sheet {
       case "other" -> house.putInPlace(other.file());
       default -> desk.leave();
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.OTHERS;
   }
 }

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
@@ -105,5 +106,10 @@ public final class PartySheet extends FleetSheet {
     } else {
       desk.leave();
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PEOPLE;
   }
 }

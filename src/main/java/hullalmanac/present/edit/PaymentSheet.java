@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
@@ -206,5 +207,10 @@ public final class PaymentSheet implements Sheet {
       return Optional.of("Say who paid.");
     }
     return got().amount().isEmpty() ? Optional.of("Write how much came.") : Optional.empty();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PAYMENT;
   }
 }

@@ -2,6 +2,7 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.entry.NumberEntry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -217,5 +218,10 @@ public final class PracticeSheet extends FleetSheet {
               ? new Change.Ready(Edit.put(List.of()))
               : become(almanac, practice);
         });
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PRACTICE;
   }
 }

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.price.LengthPrice;
 import hullalmanac.core.price.PhonePrice;
 import hullalmanac.core.price.PriceGap;
@@ -287,5 +288,10 @@ public final class PriceSheet implements Sheet {
 
   private void estimate(Id<Boat> boat) {
     fleet.ifPresent(f -> NewEstimate.begin(desk, f, boat));
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PRICE;
   }
 }

@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Edit;
@@ -191,5 +192,10 @@ public final class ProductSheet extends FleetSheet {
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SHELF;
   }
 }

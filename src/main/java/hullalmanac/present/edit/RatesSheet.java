@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.price.StarterRates;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.BoatType;
@@ -123,5 +124,10 @@ public final class RatesSheet extends FleetSheet {
         Money.zero(business.currency()),
         Money.zero(business.currency()),
         "");
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.PRICE;
   }
 }

@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.With;
 import hullalmanac.present.Desk;
@@ -174,5 +175,10 @@ public final class RecordSheet implements Sheet {
   private void said(String sentence) {
     trouble = Optional.of(sentence);
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.RECORD;
   }
 }

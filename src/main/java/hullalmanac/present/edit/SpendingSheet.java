@@ -2,6 +2,7 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.entry.NumberEntry;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Business;
@@ -225,5 +226,10 @@ public final class SpendingSheet extends FleetSheet {
         Optional.empty(),
         Optional.empty(),
         "");
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.SPENDING;
   }
 }

@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Visit;
@@ -145,5 +146,10 @@ public final class StandingSheet extends FleetSheet {
                       "care plans of " + MONTH.format(m) + " drafted",
                       almanac -> InvoiceDraft.ofMonth(almanac, desk.ids(), m)));
     }
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.TAKINGS;
   }
 }

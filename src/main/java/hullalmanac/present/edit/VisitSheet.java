@@ -1,5 +1,6 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
@@ -291,5 +292,10 @@ public final class VisitSheet extends FleetSheet {
         almanac ->
             Stopwatch.ending(almanac, VisitFinish.finish(almanac, desk.ids(), visit, day), now),
         () -> desk.openBoat(v.boat()));
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.VISIT;
   }
 }

@@ -74,6 +74,11 @@ public final class FindPresenter {
     }
   }
 
+  /** What is typed; nothing while one does not find. */
+  public Optional<String> text() {
+    return state.open() ? Optional.of(state.text()) : Optional.empty();
+  }
+
   /** Finds what has these words. */
   public void type(String text) {
     if (state.open() && !text.equals(state.text())) {

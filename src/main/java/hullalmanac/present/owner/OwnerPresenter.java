@@ -57,6 +57,11 @@ public final class OwnerPresenter {
     publish();
   }
 
+  /** The boat that is shown. */
+  public Optional<Id<Boat>> shown() {
+    return boat;
+  }
+
   /** Leaves, if a boat is shown. */
   public void leave() {
     if (boat.isPresent()) {

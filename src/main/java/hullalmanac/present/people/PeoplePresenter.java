@@ -9,6 +9,7 @@ import hullalmanac.core.record.PartyKind;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.work.NewKeys;
 import hullalmanac.present.Desk;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.sheet.Sheet;
@@ -27,7 +28,13 @@ public final class PeoplePresenter {
   private final Desk desk;
   private Consumer<PeopleState> view = s -> {};
   private PeopleState state =
-      new PeopleState("", List.of(), "Reading the record …", Optional.empty(), Optional.empty());
+      new PeopleState(
+          "",
+          List.of(),
+          "Reading the record …",
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
   private Optional<Fleet> fleet = Optional.empty();
 
   public PeoplePresenter(Desk desk) {
@@ -95,8 +102,20 @@ public final class PeoplePresenter {
         list.isEmpty()
             ? find.isBlank() ? "Nobody has been written down yet." : "Nobody is called that."
             : list.size() == 1 ? "1 person or firm" : list.size() + " people and firms";
-    state = new PeopleState(find, list, found, chosen, sheet);
+    state = new PeopleState(find, list, found, chosen, sheet, invitation());
     view.accept(state);
+  }
+
+  private Optional<Invitation> invitation() {
+    return fleet
+        .filter(f -> f.almanac().parties().isEmpty())
+        .map(
+            f ->
+                new Invitation(
+                    "Owners come with their boats",
+                    "Whoever calls about a boat is written down with her. Somebody without a boat,"
+                        + " such as a yard or a harbour office, can be added here.",
+                    "New person"));
   }
 
   private List<PeopleState.Item> list(String find) {

@@ -2,6 +2,7 @@ package hullalmanac.present.people;
 
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Party;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.sheet.Sheet;
 import java.util.List;
 import java.util.Optional;
@@ -14,9 +15,15 @@ import java.util.Optional;
  * @param found how many, in words
  * @param chosen whose sheet is shown
  * @param sheet that sheet
+ * @param invitation what to do while nobody is written down
  */
 public record PeopleState(
-    String find, List<Item> list, String found, Optional<Id<Party>> chosen, Optional<Sheet> sheet) {
+    String find,
+    List<Item> list,
+    String found,
+    Optional<Id<Party>> chosen,
+    Optional<Sheet> sheet,
+    Optional<Invitation> invitation) {
   public PeopleState {
     list = List.copyOf(list);
   }

@@ -1,5 +1,6 @@
 package hullalmanac.present.reckoner;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.reckon.Formula;
 import hullalmanac.present.edit.Draft;
 import hullalmanac.present.edit.FieldMaker;
@@ -148,5 +149,10 @@ abstract class Calculator<T extends Record> implements Sheet {
   public void enter(At at, String text) {
     fleet.filter(f -> at.block().equals(GIVEN)).ifPresent(f -> draft.enter(fields(f), at, text));
     publish();
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.RECKONER;
   }
 }

@@ -1,5 +1,6 @@
 package hullalmanac.present.settings;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.PracticeValue;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Look;
@@ -82,6 +83,11 @@ public final class SettingsPresenter {
       choose(pages.keySet().iterator().next());
     }
     sheet.ifPresent(s -> s.show(now));
+  }
+
+  /** What the guide says of the page that is open. */
+  public Topic topic() {
+    return sheet.map(Sheet::topic).orElse(Topic.SETTINGS);
   }
 
   /** Lists the pages that hold a text. */

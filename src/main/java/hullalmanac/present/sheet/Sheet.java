@@ -1,5 +1,6 @@
 package hullalmanac.present.sheet;
 
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.service.Fleet;
 import java.util.List;
@@ -41,6 +42,9 @@ public interface Sheet {
    */
   default void add(String block, List<String> files) {}
 
+  /** Takes a text that was pasted or dropped into a block of files. */
+  default void add(String block, String text) {}
+
   /** Takes a picture that came without a file into a block of photos. */
   default void add(String block, Pixels picture) {}
 
@@ -54,6 +58,11 @@ public interface Sheet {
 
   /** Takes a row out of a grid, or a photo out of a block of photos. */
   default void remove(String block, String row) {}
+
+  /** What the guide says of it; each sheet names its own. */
+  default Topic topic() {
+    return Topic.WRITING_DOWN;
+  }
 
   /** Does what the text of a cell says that is to be pressed. */
   default void press(At at) {}

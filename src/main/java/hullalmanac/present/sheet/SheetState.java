@@ -2,6 +2,7 @@ package hullalmanac.present.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a sheet shows.
@@ -64,10 +65,33 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
    *
    * @param label what it is about, in front; empty for rows that speak for themselves
    * @param cells a text a column
+   * @param marked places of the cells that need a look; {@link Sheet#say} says why
    */
-  public record GridRow(String id, String label, List<String> cells) {
+  public record GridRow(String id, String label, List<String> cells, Set<Integer> marked) {
     public GridRow {
       cells = List.copyOf(cells);
+      marked = Set.copyOf(marked);
+    }
+
+    /** A row of which no cell needs a look. */
+    public GridRow(String id, String label, List<String> cells) {
+      this(id, label, cells, Set.of());
+    }
+  }
+
+  /**
+   * A place for a file, which is chosen, dropped or pasted, or for a text that is pasted.
+   *
+   * @param words what is to be done, or what was
+   * @param choose what the button says that chooses one
+   * @param kinds what files there are to choose from, in words
+   * @param endings of their names, without a dot
+   */
+  public record Files(
+      String id, String heading, String words, String choose, String kinds, List<String> endings)
+      implements Block {
+    public Files {
+      endings = List.copyOf(endings);
     }
   }
 

@@ -5,6 +5,7 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.present.Desk;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.edit.AuditSheet;
 import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.shelf.ShelfState.Item;
@@ -97,8 +98,20 @@ public final class ShelfPresenter {
         });
     List<Item> choices = new ArrayList<>(List.of(NOTHING));
     list.stream().filter(i -> !i.product().equals(chosen)).forEach(choices::add);
-    state = new ShelfState(list, chosen, choices, beside, pages);
+    state = new ShelfState(list, chosen, choices, beside, pages, invitation());
     view.accept(state);
+  }
+
+  private Optional<Invitation> invitation() {
+    return fleet
+        .filter(f -> f.almanac().products().isEmpty())
+        .map(
+            f ->
+                new Invitation(
+                    "Put something on the shelf",
+                    "A product needs a name and a kind; the months that its label promises help the"
+                        + " forecast. How long it really lasts, your own record will say here.",
+                    "New product"));
   }
 
   private static List<Item> list(Fleet fleet) {

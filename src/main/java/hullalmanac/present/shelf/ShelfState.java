@@ -3,6 +3,7 @@ package hullalmanac.present.shelf;
 import hullalmanac.core.life.Survival;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
+import hullalmanac.present.Invitation;
 import hullalmanac.present.table.TableState;
 import java.util.List;
 import java.util.Optional;
@@ -15,13 +16,15 @@ import java.util.Optional;
  * @param choices products that can be laid beside it, the first entry being none
  * @param beside the one that is
  * @param pages the page of the product chosen, and of the one beside it
+ * @param invitation what to do while there is no product
  */
 public record ShelfState(
     List<Item> list,
     Optional<Id<Product>> chosen,
     List<Item> choices,
     Optional<Id<Product>> beside,
-    List<Page> pages) {
+    List<Page> pages,
+    Optional<Invitation> invitation) {
   public ShelfState {
     list = List.copyOf(list);
     choices = List.copyOf(choices);
@@ -30,7 +33,8 @@ public record ShelfState(
 
   /** Shown before the record has been read. */
   public static ShelfState waiting() {
-    return new ShelfState(List.of(), Optional.empty(), List.of(), Optional.empty(), List.of());
+    return new ShelfState(
+        List.of(), Optional.empty(), List.of(), Optional.empty(), List.of(), Optional.empty());
   }
 
   /**

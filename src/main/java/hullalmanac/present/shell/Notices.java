@@ -16,8 +16,10 @@ final class Notices {
   private static final String SECOND = "second place";
 
   private static final String TOLD = "told";
+  private static final String CRASH = "crash";
 
   private Optional<String> told = Optional.empty();
+  private Optional<String> crash = Optional.empty();
   private boolean sample;
   private Seen seen = new Seen(List.of(), Optional.empty(), ZoneOffset.UTC);
 
@@ -50,6 +52,15 @@ final class Notices {
     told = Optional.of(sentence);
   }
 
+  /** One at a time: a fault that repeats does not bury the window. */
+  void crashed(String sentence) {
+    crash = crash.or(() -> Optional.of(sentence));
+  }
+
+  boolean isCrash(Notice notice) {
+    return notice.id().equals(CRASH);
+  }
+
   void seen(Seen now) {
     seen = now;
   }
@@ -76,6 +87,7 @@ final class Notices {
                   + " once.",
               "Compare them"));
     }
+    crash.ifPresent(sentence -> all.add(new Notice(CRASH, sentence, "Show it")));
     told.ifPresent(sentence -> all.add(new Notice(TOLD, sentence, "Good")));
     seen.second().ifPresent(why -> all.add(new Notice(SECOND, why, "Try again")));
     return all;
@@ -85,6 +97,9 @@ final class Notices {
   void press(Notice notice, House house, Consumer<HouseService.Other> compare) {
     if (notice.id().equals(TOLD)) {
       told = Optional.empty();
+    }
+    if (isCrash(notice)) {
+      crash = Optional.empty();
     }
     if (notice.id().equals(SAMPLE)) {
       house.leaveSample();

@@ -1,6 +1,7 @@
 package hullalmanac.present.shell;
 
 import hullalmanac.core.find.Target;
+import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
@@ -14,8 +15,10 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.find.FindPresenter;
+import hullalmanac.present.help.HelpPresenter;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
@@ -58,7 +61,9 @@ public final class ShellPresenter implements Desk {
   private final Trail trail = new Trail();
   private final FindPresenter find;
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
+  private final ListSheet list = new ListSheet(this);
   private final OwnerPresenter owner;
+  private final HelpPresenter help;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
   private House house = House.still();
@@ -77,11 +82,19 @@ public final class ShellPresenter implements Desk {
     this.service = service;
     this.edits = edits;
     this.tasks = tasks;
-    this.ahead = new AheadPresenter(this::openBoat, this::openCatchUp);
-    this.boats = new BoatsPresenter(this);
+    this.ahead =
+        new AheadPresenter(this::openBoat, this::newBoat, this::openList, this::openCatchUp);
+    this.boats = new BoatsPresenter(this, this::openList);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
+    this.help = new HelpPresenter(tasks);
     this.settings = new SettingsPresenter(this, () -> house);
+  }
+
+  /** Says that something went wrong, and where the report of it lies. */
+  public void tellOfCrash(String sentence) {
+    notices.crashed(sentence);
+    publish();
   }
 
   /** Tells who moves the record as a whole. */
@@ -131,6 +144,44 @@ public final class ShellPresenter implements Desk {
     return owner;
   }
 
+  public HelpPresenter help() {
+    return help;
+  }
+
+  /** Opens the guide at what it says of what is shown; leaving it leads back there. */
+  public void openHelp() {
+    if (help.isOpen()) {
+      help.open(Topic.START);
+    } else if (owner.shown().isPresent()) {
+      Id<Boat> boat = owner.shown().get();
+      owner.leave();
+      help.open(Topic.OWNER, () -> owner.open(boat));
+    } else if (find.text().isPresent()) {
+      String text = find.text().get();
+      find.leave();
+      help.open(Topic.FIND, () -> findAgain(text));
+    } else {
+      help.open(topic());
+    }
+  }
+
+  private void findAgain(String text) {
+    find.open();
+    find.type(text);
+  }
+
+  private Topic topic() {
+    return trail
+        .now()
+        .sheet()
+        .map(Sheet::topic)
+        .orElseGet(
+            () ->
+                trail.now().place() == Place.SETTINGS
+                    ? settings.topic()
+                    : trail.now().place().topic());
+  }
+
   /** How one wants the columns of tables. */
   public TableMemory tables() {
     return tables;
@@ -173,6 +224,9 @@ public final class ShellPresenter implements Desk {
 
   /** Does what can be done about a notice. */
   public void press(Notice notice) {
+    if (notices.isCrash(notice)) {
+      help.open(Topic.ABOUT);
+    }
     notices.press(
         notice,
         house,
@@ -253,10 +307,21 @@ public final class ShellPresenter implements Desk {
         () -> answer.accept(said.get()));
   }
 
+  private void newBoat() {
+    boats.newBoat();
+  }
+
   /** Opens the evening catch-up, as it was left. */
   public void openCatchUp() {
     if (!trail.now().sheet().equals(Optional.of(catchUp))) {
       open(catchUp);
+    }
+  }
+
+  /** Opens the sheet that brings a list in, as it was left. */
+  public void openList() {
+    if (!trail.now().sheet().equals(Optional.of(list))) {
+      open(list);
     }
   }
 
@@ -507,6 +572,7 @@ public final class ShellPresenter implements Desk {
   }
 
   private void show(Trail.Spot spot) {
+    help.leaveFor();
     spot.boat().ifPresent(boats::choose);
     spot.sheet().ifPresent(sheet -> fleet.ifPresent(sheet::show));
     publish();

@@ -21,6 +21,9 @@ public final class StartPresenter {
     /** Makes an empty record and opens it. */
     void startEmpty();
 
+    /** Makes an empty record and opens it where a list is brought in. */
+    void startWithAList();
+
     /** Looks again for the record where it was. */
     void lookAgain();
 
@@ -117,6 +120,12 @@ public final class StartPresenter {
     if (!found.there()) {
       ways.add(
           new StartState.Way(
+              "list",
+              "Bring a list in",
+              "Your boats and owners from a CSV or .xlsx file, or a copied table. You see what would"
+                  + " come in before it does."));
+      ways.add(
+          new StartState.Way(
               "empty",
               "Start empty",
               "Write the first boat down as her owner calls. Five fields do."));
@@ -141,6 +150,7 @@ public final class StartPresenter {
       case "again" -> beginning.lookAgain();
       case "sample" -> beginning.lookAround();
       case "empty" -> beginning.startEmpty();
+      case "list" -> beginning.startWithAList();
       case "restore" -> beginning.putBack(found.copy().orElseThrow());
       case "other" -> beginning.open(chosen.get());
       default -> throw new IllegalArgumentException("there is no way " + way);

@@ -5,6 +5,7 @@ import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.ahead.AheadState;
 import hullalmanac.present.ahead.AheadTable;
 import hullalmanac.present.table.TableMemory;
+import hullalmanac.ui.widget.EmptyPage;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ScrollColumn;
 import hullalmanac.ui.widget.SideScroll;
@@ -114,6 +115,13 @@ public final class AheadPanel extends JPanel {
     asTable.setText(state.table().isPresent() ? "As a list" : "As a table");
     asTable.setEnabled(!state.due().isEmpty() || !state.later().isEmpty());
     rows.removeAll();
+    state
+        .invitation()
+        .ifPresent(
+            i ->
+                rows.add(
+                    EmptyPage.of(i, presenter::accept, presenter::acceptOther, "12 0 0 0"),
+                    "growx, wmin 0"));
     state.table().ifPresentOrElse(this::addTable, () -> addCards(state));
     beside.removeAll();
     beside.add(catchUp, "hmin 32, gapbottom 20");

@@ -1,9 +1,11 @@
 package hullalmanac.ui.boats;
 
+import hullalmanac.present.Invitation;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.boats.BoatsState;
 import hullalmanac.present.table.TableMemory;
+import hullalmanac.ui.widget.EmptyPage;
 import hullalmanac.ui.widget.FoundList;
 import hullalmanac.ui.widget.ItemCell;
 import hullalmanac.ui.widget.ListBesidePage;
@@ -23,6 +25,7 @@ public final class BoatsPanel extends JPanel {
       new JScrollPane(
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
   private transient Optional<BoatPage> shown = Optional.empty();
+  private transient Optional<Invitation> invitation = Optional.empty();
   private final ListBesidePage sides;
   private boolean washing;
 
@@ -38,6 +41,7 @@ public final class BoatsPanel extends JPanel {
                 BoatsState.Item::name, BoatsState.Item::status, BoatsState.Item::detail),
             new FoundList.Acts<>(
                 presenter::find, i -> presenter.choose(i.boat()), presenter::newBoat));
+    list.also("Bring a list in …", presenter::bringListIn);
     sides = new ListBesidePage(list, page, "All boats");
     list.onChosen(() -> sides.choosing(false));
     add(sides);
@@ -53,6 +57,14 @@ public final class BoatsPanel extends JPanel {
   private void render(BoatsState state) {
     list.show(
         state.list(), state.found(), i -> state.chosen().filter(i.boat()::equals).isPresent());
+    if (!state.invitation().equals(invitation)) {
+      invitation = state.invitation();
+      shown = Optional.empty();
+      page.setViewportView(
+          invitation
+              .map(i -> EmptyPage.of(i, presenter::newBoat, presenter::bringListIn, EmptyPage.PAGE))
+              .orElse(null));
+    }
     if (!state.page().equals(shown) || washing != state.washing()) {
       boolean another = !state.page().map(BoatPage::name).equals(shown.map(BoatPage::name));
       java.awt.Point where = page.getViewport().getViewPosition();
@@ -63,6 +75,7 @@ public final class BoatsPanel extends JPanel {
               .page()
               .map(p -> new BoatPagePanel(presenter, p, washing, memory).column())
               .orElse(null));
+
       page.getViewport().setViewPosition(another ? new java.awt.Point(0, 0) : where);
     }
   }

@@ -5,17 +5,15 @@ import hullalmanac.core.find.Hit;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.find.FindState;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
 import java.awt.Graphics;
-import java.awt.KeyboardFocusManager;
-import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -23,7 +21,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -98,19 +95,7 @@ public final class FindPanel extends JPanel {
   }
 
   private void key(String key, Runnable act) {
-    field.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-    field
-        .getActionMap()
-        .put(
-            key,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                act.run();
-              }
-            });
+    Act.on(field, key, act);
   }
 
   private void buildList() {
@@ -211,7 +196,7 @@ public final class FindPanel extends JPanel {
   /** Takes the focus when it opens, and gives it back to where it was when it closes. */
   private void appear(boolean open) {
     if (open) {
-      before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+      before = Typing.place(this);
       setVisible(true);
       field.requestFocusInWindow();
       return;

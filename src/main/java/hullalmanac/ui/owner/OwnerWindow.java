@@ -3,16 +3,10 @@ package hullalmanac.ui.owner;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.owner.OwnerState;
 import hullalmanac.ui.theme.Theme;
-import hullalmanac.ui.widget.Act;
-import java.awt.Toolkit;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Optional;
-import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.JRootPane;
-import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
 
 /**
@@ -26,12 +20,17 @@ public final class OwnerWindow {
 
   private final JFrame main;
   private final OwnerPresenter presenter;
+  private final Runnable help;
   private Optional<JFrame> frame = Optional.empty();
   private Optional<OwnerPanel> panel = Optional.empty();
 
-  public OwnerWindow(JFrame main, OwnerPresenter presenter) {
+  /**
+   * @param help leaves it for what the guide says of it
+   */
+  public OwnerWindow(JFrame main, OwnerPresenter presenter, Runnable help) {
     this.main = main;
     this.presenter = presenter;
+    this.help = help;
   }
 
   /** Comes and goes as the presenter says, from now on. */
@@ -70,27 +69,11 @@ public final class OwnerWindow {
     OwnerPanel content = new OwnerPanel(presenter::picture, presenter::leave);
     made.setContentPane(content);
     made.setBounds(main.getGraphicsConfiguration().getBounds());
-    bind(made.getRootPane(), content);
+    OwnerKeys.bind(
+        made.getRootPane(), presenter::leave, help, direction -> zoom(content, direction));
     frame = Optional.of(made);
     panel = Optional.of(content);
     return made;
-  }
-
-  private void bind(JRootPane root, OwnerPanel content) {
-    int menu = Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
-    key(root, KeyEvent.VK_ESCAPE, 0, presenter::leave);
-    key(root, KeyEvent.VK_F11, 0, presenter::leave);
-    for (int plus : new int[] {KeyEvent.VK_PLUS, KeyEvent.VK_EQUALS, KeyEvent.VK_ADD}) {
-      key(root, plus, menu, () -> zoom(content, 1));
-    }
-    for (int minus : new int[] {KeyEvent.VK_MINUS, KeyEvent.VK_SUBTRACT}) {
-      key(root, minus, menu, () -> zoom(content, -1));
-    }
-    key(root, KeyEvent.VK_0, menu, () -> zoom(content, 0));
-  }
-
-  private static void key(JRootPane root, int code, int modifiers, Runnable act) {
-    Act.on(root, JComponent.WHEN_IN_FOCUSED_WINDOW, KeyStroke.getKeyStroke(code, modifiers), act);
   }
 
   private static void zoom(OwnerPanel content, int direction) {

@@ -68,6 +68,7 @@ final class EditGrid extends JTable {
     getTableHeader().setReorderingAllowed(false);
     headerAtLeft();
     setDefaultEditor(Object.class, new Editor());
+    setDefaultRenderer(Object.class, new MarkedCell());
     keys();
     presses(state);
     getSelectionModel().addListSelectionListener(e -> tell());
@@ -392,7 +393,8 @@ final class EditGrid extends JTable {
     String text = String.valueOf(getValueAt(row, column));
     return cells.column(column).input() instanceof Input.Press
         ? new PressCell().width(this, text)
-        : getFontMetrics(getFont()).stringWidth(text);
+        : getFontMetrics(getFont()).stringWidth(text)
+            + (cells.isMarked(row, column) ? 2 * getFontMetrics(getFont()).charWidth('m') : 0);
   }
 
   /** What is pressed says itself what it does, so it is never cut. */

@@ -56,7 +56,7 @@ final class FieldView extends JPanel {
     if (labelled) {
       JLabel label = Labels.quiet(field.label());
       label.setLabelFor(input);
-      add(label);
+      add(label, "wmin 60");
     } else {
       input.setToolTipText(field.label());
     }

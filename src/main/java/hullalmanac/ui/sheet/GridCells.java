@@ -44,6 +44,11 @@ final class GridCells extends AbstractTableModel {
         && !getValueAt(row, column).toString().isEmpty();
   }
 
+  /** Whether a cell needs a look. */
+  boolean isMarked(int row, int column) {
+    return state.rows().get(row).marked().contains(column);
+  }
+
   @Override
   public int getRowCount() {
     return state.rows().size();

@@ -1,22 +1,29 @@
 package hullalmanac.ui.sheet;
 
+import java.awt.datatransfer.DataFlavor;
 import java.awt.dnd.DropTargetAdapter;
 import java.awt.dnd.DropTargetDragEvent;
 import java.awt.dnd.DropTargetDropEvent;
 import java.awt.dnd.DropTargetEvent;
+import java.util.List;
 import java.util.function.Consumer;
 
 /** Tells whether something is held over a place where it can be dropped. */
 final class Hover extends DropTargetAdapter {
+  private final List<DataFlavor> taken;
   private final Consumer<Boolean> over;
 
-  Hover(Consumer<Boolean> over) {
+  /**
+   * @param taken what can be dropped
+   */
+  Hover(List<DataFlavor> taken, Consumer<Boolean> over) {
+    this.taken = taken;
     this.over = over;
   }
 
   @Override
   public void dragEnter(DropTargetDragEvent e) {
-    over.accept(PhotoTransfer.TAKEN.stream().anyMatch(flavour -> e.isDataFlavorSupported(flavour)));
+    over.accept(taken.stream().anyMatch(flavour -> e.isDataFlavorSupported(flavour)));
   }
 
   @Override

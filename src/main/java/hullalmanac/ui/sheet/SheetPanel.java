@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -39,6 +40,7 @@ public final class SheetPanel extends JPanel {
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
   private final transient Map<String, GridView> grids = new LinkedHashMap<>();
   private final transient Map<String, PhotosView> photos = new LinkedHashMap<>();
+  private final transient Map<String, FilesView> files = new LinkedHashMap<>();
   private final transient Map<String, AnswerView> answers = new LinkedHashMap<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
@@ -69,7 +71,7 @@ public final class SheetPanel extends JPanel {
     scroll.getVerticalScrollBar().setUnitIncrement(24);
     add(scroll);
     Act.within(this, "ESCAPE", leave);
-    Act.within(this, "ctrl V", this::pastePhotos);
+    Act.within(this, "ctrl V", this::paste);
     Act.within(this, "ctrl C", this::copyAnswers);
     Act.within(this, "control ENTER", () -> main().ifPresentOrElse(this::press, this::copyAnswers));
   }
@@ -94,9 +96,12 @@ public final class SheetPanel extends JPanel {
     sheet.ifPresent(s -> s.press(button));
   }
 
-  /** Takes photos from the clipboard where nothing else that has the cursor takes them. */
-  private void pastePhotos() {
-    photos.values().stream().filter(PhotosView::open).findFirst().ifPresent(PhotosView::paste);
+  /** Takes what is on the clipboard where nothing else that has the cursor takes it. */
+  private void paste() {
+    Stream.<DropFrame>concat(photos.values().stream(), files.values().stream())
+        .filter(DropFrame::open)
+        .findFirst()
+        .ifPresent(DropFrame::paste);
   }
 
   /** Takes every text that was written and not yet taken. */
@@ -166,6 +171,8 @@ public final class SheetPanel extends JPanel {
       section.panel().setVisible(!grid.rows().isEmpty() || !grid.empty().isEmpty());
     } else if (block instanceof SheetState.Photos some) {
       photos.get(some.id()).show(some);
+    } else if (block instanceof SheetState.Files some) {
+      files.get(some.id()).show(some);
     } else if (block instanceof SheetState.Answer answer) {
       answers.get(answer.id()).show(answer);
     } else if (block instanceof SheetState.Words words) {
@@ -193,6 +200,9 @@ public final class SheetPanel extends JPanel {
     } else if (block instanceof SheetState.Photos some) {
       shape.add("photos " + some.id());
       shape.add(some.heading());
+    } else if (block instanceof SheetState.Files some) {
+      shape.add("files " + some.id());
+      shape.add(List.of(some.heading(), some.choose()));
     } else if (block instanceof SheetState.Answer answer) {
       shape.add("answer " + answer.id());
     } else if (block instanceof SheetState.Words words) {
@@ -226,6 +236,7 @@ public final class SheetPanel extends JPanel {
     sections.clear();
     fields.clear();
     photos.clear();
+    files.clear();
     answers.clear();
     ScrollColumn column =
         new ScrollColumn(
@@ -258,7 +269,9 @@ public final class SheetPanel extends JPanel {
             : block instanceof SheetState.Buttons || block instanceof SheetState.Answer
                 ? ", gaptop 4"
                 : "")
-        + (block instanceof SheetState.Photos ? ", gapbottom 8" : "");
+        + (block instanceof SheetState.Photos || block instanceof SheetState.Files
+            ? ", gapbottom 8"
+            : "");
   }
 
   private static String heading(SheetState.Block block) {
@@ -268,7 +281,9 @@ public final class SheetPanel extends JPanel {
             ? grid.heading()
             : block instanceof SheetState.Table table
                 ? table.heading()
-                : block instanceof SheetState.Photos some ? some.heading() : "";
+                : block instanceof SheetState.Photos some
+                    ? some.heading()
+                    : block instanceof SheetState.Files some ? some.heading() : "";
   }
 
   /** Builds a block anew in the place where it is. */
@@ -313,6 +328,11 @@ public final class SheetPanel extends JPanel {
       photos.put(some.id(), view);
       cursor = some.open() ? Optional.of(view::requestFocusInWindow) : cursor;
       panel.add(view, "wmin 0" + (some.open() ? ", hmin 120" : ""));
+    } else if (block instanceof SheetState.Files some) {
+      FilesView view = new FilesView(some, sheet.orElseThrow());
+      files.put(some.id(), view);
+      cursor = Optional.of(view::requestFocusInWindow);
+      panel.add(view, "wmin 0");
     } else if (block instanceof SheetState.Answer answer) {
       AnswerView view = new AnswerView(answer.id());
       answers.put(answer.id(), view);

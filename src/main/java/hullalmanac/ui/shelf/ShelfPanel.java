@@ -1,19 +1,24 @@
 package hullalmanac.ui.shelf;
 
+import hullalmanac.present.Invitation;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.shelf.ShelfState;
 import hullalmanac.present.table.TableMemory;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.EmptyPage;
 import hullalmanac.ui.widget.ItemCell;
 import hullalmanac.ui.widget.ItemList;
 import hullalmanac.ui.widget.Labels;
 import hullalmanac.ui.widget.ListBesidePage;
 import java.awt.BorderLayout;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
@@ -31,6 +36,8 @@ public final class ShelfPanel extends JPanel {
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
   private final ListBesidePage sides;
   private transient List<ShelfState.Page> shown = List.of();
+  private transient Optional<Invitation> invitation = Optional.empty();
+  private final transient List<JComponent> onProduct = new ArrayList<>();
   private boolean updating;
 
   public ShelfPanel(ShelfPresenter presenter, TableMemory memory) {
@@ -77,15 +84,23 @@ public final class ShelfPanel extends JPanel {
   private JPanel right() {
     JPanel right = new JPanel(new BorderLayout());
     JPanel head =
-        new JPanel(new MigLayout("insets 16 24 2 24, fillx, novisualpadding", "[grow][]8[]", ""));
-    head.add(button("Change", presenter::change), "split 3, hmin 32");
-    head.add(button("New product", presenter::add), "hmin 32");
-    head.add(button("Said and seen", presenter::audit), "hmin 32");
-    head.add(Labels.quiet("Beside it"));
-    head.add(beside, "hmin 32, wmax 240");
+        new JPanel(
+            new MigLayout(
+                "insets 16 24 2 24, fillx, hidemode 3, novisualpadding", "[grow][]8[]", ""));
+    head.add(on(button("Change", presenter::change)), "split 3, hmin 32");
+    head.add(on(button("New product", presenter::add)), "hmin 32");
+    head.add(on(button("Said and seen", presenter::audit)), "hmin 32");
+    head.add(on(Labels.quiet("Beside it")));
+    head.add(on(beside), "hmin 32, wmax 240");
     right.add(head, BorderLayout.NORTH);
     right.add(page);
     return right;
+  }
+
+  /** A control that does something with a product, and is not there while there is none. */
+  private <T extends JComponent> T on(T control) {
+    onProduct.add(control);
+    return control;
   }
 
   private static JButton button(String words, Runnable act) {
@@ -108,5 +123,13 @@ public final class ShelfPanel extends JPanel {
       shown = state.pages();
       page.setViewportView(ProductPages.of(shown, memory));
     }
+    if (!state.invitation().equals(invitation)) {
+      invitation = state.invitation();
+      page.setViewportView(
+          invitation
+              .<JComponent>map(i -> EmptyPage.of(i, presenter::add, EmptyPage.PAGE))
+              .orElseGet(() -> ProductPages.of(shown, memory)));
+    }
+    onProduct.forEach(c -> c.setVisible(invitation.isEmpty()));
   }
 }

@@ -68,7 +68,7 @@ public final class MainWindow {
             closed.accept(left);
           }
         });
-    new OwnerWindow(frame, presenter.owner()).watch();
+    new OwnerWindow(frame, presenter.owner(), presenter::openHelp).watch();
     new Keys(frame.getRootPane(), presenter, this::find, this::toggleDark).bind();
     place(look);
     left = look();

@@ -21,7 +21,7 @@ final class StatusLine extends JPanel {
   private final JButton redo = new JButton("Redo");
 
   StatusLine(ShellPresenter presenter, Runnable toggleDark) {
-    super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][][][]", "[center]"));
+    super(new MigLayout("insets 4 16 4 12, fillx, hidemode 3", "[grow][][][][][][]", "[center]"));
     text.setName("status");
     JButton finding = new JButton("Find");
     finding.setName("find in the record");
@@ -41,6 +41,9 @@ final class StatusLine extends JPanel {
     add(finding, "hmin 28");
     add(button(wet, () -> Theme.wetHands(!Theme.wetHands())), "hmin 28");
     add(dark, "hmin 28");
+    JButton help = new JButton("Help");
+    help.setToolTipText("F1 opens the guide at what it says of where you are.");
+    add(button(help, presenter::openHelp), "hmin 28");
     line();
   }
 

@@ -1,6 +1,9 @@
 package hullalmanac.ui.widget;
 
+import java.awt.GraphicsEnvironment;
+import java.awt.Toolkit;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
@@ -48,6 +51,30 @@ public final class Act extends AbstractAction {
     component.getActionMap().put(stroke.toString(), new Act(act, holds));
   }
 
+  /**
+   * Binds a key for as long as a component's window has the cursor.
+   *
+   * @param stroke {@code menu} in it is Ctrl, or Command on a Mac
+   */
+  public static void inWindow(JComponent component, String stroke, Runnable act) {
+    on(component, JComponent.WHEN_IN_FOCUSED_WINDOW, stroke(stroke), act);
+  }
+
+  /** The key of a stroke in which {@code menu} is Ctrl, or Command on a Mac. */
+  public static KeyStroke stroke(String stroke) {
+    boolean menu = stroke.startsWith("menu ");
+    KeyStroke plain = KeyStroke.getKeyStroke(menu ? stroke.substring("menu ".length()) : stroke);
+    return menu
+        ? KeyStroke.getKeyStroke(plain.getKeyCode(), plain.getModifiers() | menuMask())
+        : plain;
+  }
+
+  private static int menuMask() {
+    return GraphicsEnvironment.isHeadless()
+        ? InputEvent.CTRL_DOWN_MASK
+        : Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
+  }
+
   /** Lets a component do this by whatever key its theme has for what has a name, such as "copy". */
   public static void named(JComponent component, String name, Runnable act) {
     component.getActionMap().put(name, new Act(act, () -> true));
@@ -60,6 +87,6 @@ public final class Act extends AbstractAction {
 
   /** Binds a key to a component that has the cursor in it. */
   public static void within(JComponent component, String key, Runnable act) {
-    on(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, KeyStroke.getKeyStroke(key), act);
+    on(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, stroke(key), act);
   }
 }

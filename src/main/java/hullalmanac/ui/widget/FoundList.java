@@ -17,9 +17,13 @@ public final class FoundList<T> extends JPanel {
   private static final long serialVersionUID = 1L;
 
   private final JTextField find = new JTextField();
+  private final JPanel buttons =
+      new JPanel(
+          new MigLayout("insets 0, fillx, wrap 1, gap 0 6, novisualpadding", "[grow, fill]", ""));
   private final JLabel found = Labels.quiet("");
   private final ItemList<T> list;
   private transient Runnable chosen = () -> {};
+  private transient Runnable escaped = () -> {};
 
   /**
    * @param name of the list
@@ -43,9 +47,6 @@ public final class FoundList<T> extends JPanel {
             "insets 16 12 8 12, fill, wrap 1",
             "[grow, fill]",
             words.add().isEmpty() ? "[][][grow, fill]" : "[][][][grow, fill]"));
-    JButton add = new JButton(words.add());
-    add.setName(words.add());
-    add.addActionListener(e -> acts.add().run());
     list =
         new ItemList<>(
             words.name(),
@@ -61,7 +62,9 @@ public final class FoundList<T> extends JPanel {
     scroll.setBorder(null);
     add(find, "hmin 32");
     if (!words.add().isEmpty()) {
-      add(add, "hmin 32");
+      buttons.setOpaque(false);
+      also(words.add(), acts.add());
+      add(buttons);
     }
     add(found);
     add(scroll, "wmin 0");
@@ -73,14 +76,35 @@ public final class FoundList<T> extends JPanel {
     find.putClientProperty("JTextField.placeholderText", words.find());
     find.putClientProperty("JTextField.showClearButton", true);
     find.getAccessibleContext().setAccessibleName(words.find());
-    Act.on(find, "ESCAPE", () -> find.setText(""));
+    Act.on(find, "ESCAPE", this::escape);
     Act.on(find, "DOWN", list::requestFocusInWindow);
     Typing.in(find, () -> acts.find().accept(find.getText()));
+  }
+
+  /** One thing more that one can do, below the button that adds one. */
+  public void also(String words, Runnable act) {
+    JButton button = new JButton(words);
+    button.setName(words);
+    button.addActionListener(e -> act.run());
+    buttons.add(button, "hmin 32");
   }
 
   /** Tells who wants to know that one was chosen. */
   public void onChosen(Runnable act) {
     chosen = act;
+  }
+
+  /** Tells who wants to know that one leaves with nothing typed. */
+  public void onEscape(Runnable act) {
+    escaped = act;
+  }
+
+  private void escape() {
+    if (find.getText().isEmpty()) {
+      escaped.run();
+    } else {
+      find.setText("");
+    }
   }
 
   /** Puts the cursor where one types what to find. */

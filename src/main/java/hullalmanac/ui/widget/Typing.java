@@ -1,5 +1,8 @@
 package hullalmanac.ui.widget;
 
+import java.awt.Component;
+import java.awt.Window;
+import javax.swing.SwingUtilities;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
@@ -15,6 +18,15 @@ public final class Typing implements DocumentListener {
   /** Calls back after each change of a field's text. */
   public static void in(JTextComponent field, Runnable changed) {
     field.getDocument().addDocumentListener(new Typing(changed));
+  }
+
+  /**
+   * What has the cursor in a component's window, or is about to get it; nothing where the component
+   * is in none.
+   */
+  public static Component place(Component in) {
+    Window window = SwingUtilities.getWindowAncestor(in);
+    return window == null ? null : window.getMostRecentFocusOwner();
   }
 
   @Override

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Id;
 import hullalmanac.fixture.OpenSample;
 import java.util.ArrayList;
@@ -177,8 +176,7 @@ class FindPropertiesTest {
             a.coats(),
             a.duties(),
             a.findings(),
-            a.photos(),
-            Books.EMPTY);
+            a.photos());
     for (String typed : List.of("b", "black a", "zzz000", "fender 12", "555 01", "quill")) {
       List<Hit> hits = FindIndex.of(a, Roster.TODAY).find(typed, ALL);
       assertThat(hits).as(typed).isNotEmpty();

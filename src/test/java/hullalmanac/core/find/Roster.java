@@ -5,7 +5,6 @@ import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.BoatType;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Coat;
@@ -320,8 +319,7 @@ public final class Roster {
         coats,
         List.of(),
         findings,
-        photos,
-        Books.EMPTY);
+        photos);
   }
 
   FindIndex index() {

@@ -3,7 +3,6 @@ package hullalmanac.core.life;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Entered;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Id;
@@ -42,8 +41,7 @@ class NextForecastTest {
         a.coats(),
         a.duties(),
         findings,
-        a.photos(),
-        Books.EMPTY);
+        a.photos());
   }
 
   @Test

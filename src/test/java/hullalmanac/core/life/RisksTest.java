@@ -3,7 +3,6 @@ package hullalmanac.core.life;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Party;
@@ -69,8 +68,7 @@ class RisksTest {
             a.coats(),
             a.duties(),
             a.findings(),
-            a.photos(),
-            Books.EMPTY);
+            a.photos());
     return new Risks(with, TODAY).of(scene.topsides, scene.sealant);
   }
 

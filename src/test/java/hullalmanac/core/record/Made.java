@@ -247,22 +247,7 @@ public final class Made {
 
   public Almanac almanac() {
     return new Almanac(
-        business,
-        harbours,
-        List.of(),
-        boats,
-        List.of(),
-        surfaces,
-        berths,
-        List.of(),
-        products,
-        List.of(),
-        visits,
-        steps,
-        coats,
-        List.of(),
-        findings,
-        List.of(),
-        Books.EMPTY);
+        business, harbours, List.of(), boats, List.of(), surfaces, berths, List.of(), products,
+        List.of(), visits, steps, coats, List.of(), findings, List.of());
   }
 }

@@ -6,7 +6,6 @@ import static hullalmanac.core.record.Moment.OTHER;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Handover;
 import hullalmanac.core.record.Id;
@@ -244,8 +243,7 @@ class PhotoSortingTest {
             List.of(),
             List.of(),
             List.of(),
-            List.of(),
-            Books.EMPTY);
+            List.of());
     assertThat(PhotoSorting.visitsOn(almanac, DAY))
         .containsExactly(stepToday, surfaceToday, planned);
   }

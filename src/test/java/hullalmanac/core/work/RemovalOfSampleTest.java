@@ -13,8 +13,11 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Harbour;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.ListField;
+import hullalmanac.core.record.ListReading;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Payment;
 import hullalmanac.core.record.Photo;
@@ -68,7 +71,14 @@ class RemovalOfSampleTest {
 
   @BeforeAll
   static void make() {
-    sample = SampleRecord.make().almanac();
+    // The invented business wrote everything down by hand and brought no list in.
+    ListReading reading =
+        new ListReading(
+            new Id<>(1),
+            "owners",
+            "owners",
+            List.of(new ListReading.Column("boat", ListField.BOAT)));
+    sample = SampleRecord.make().almanac().with(Edit.put(reading));
     sample.rows().forEach(r -> REFERRING.put(to(r), new ArrayList<>()));
     for (Row row : sample.rows()) {
       References.of(row).forEach(to -> REFERRING.get(to).add(row));

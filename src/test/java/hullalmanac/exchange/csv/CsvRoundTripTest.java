@@ -6,17 +6,19 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.BoatType;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Geometry;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Made;
 import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.Party;
+import hullalmanac.core.record.PartyKind;
 import hullalmanac.core.record.Side;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
@@ -136,8 +138,7 @@ class CsvRoundTripTest {
             List.of(),
             List.of(),
             findings,
-            List.of(),
-            Books.EMPTY);
+            List.of());
     Path folder = Files.createTempDirectory("csv");
     Almanac back = again(folder, odd);
     assertThat(CsvSet.texts(back, true)).isEqualTo(CsvSet.texts(odd, true));
@@ -238,8 +239,7 @@ class CsvRoundTripTest {
             List.of(),
             List.of(),
             List.of(),
-            List.of(),
-            Books.EMPTY);
+            List.of());
     assertThat(CsvSet.texts(odd, false).get("boats.csv"))
         .contains(",\"He said \"\"hi\"\"\",")
         .contains(",\"a,b\",");
@@ -254,5 +254,31 @@ class CsvRoundTripTest {
   void formulasCannotRun(String text) {
     assertThat(Guard.on(text)).startsWith("'");
     assertThat(Guard.off(Guard.on(text))).isEqualTo(text);
+  }
+
+  /**
+   * A number keeps its sign and is no text; a phone is a text, guarded in the file and not in the
+   * record.
+   */
+  @Test
+  void negativeNumbersAndPhonesComeBack(@TempDir Path folder) throws Exception {
+    Party ada =
+        new Party(
+            new Id<>(9),
+            "ames",
+            PartyKind.PERSON,
+            "Ada Ames",
+            "+1 555 0130",
+            "",
+            "",
+            "",
+            Optional.empty(),
+            "");
+    Almanac south = new Made(-20.5).almanac().with(Edit.put(ada));
+    assertThat(CsvSet.texts(south, false).get("harbours.csv")).contains(",-20.5,");
+    assertThat(CsvSet.texts(south, false).get("parties.csv")).contains(",'+1 555 0130,");
+    Almanac back = again(folder, south);
+    assertThat(back.harbours().get(0).latitude()).isEqualTo(-20.5);
+    assertThat(back.parties().get(0).phone()).isEqualTo("+1 555 0130");
   }
 }

@@ -120,7 +120,8 @@ class ShellPresenterTest {
   @Test
   void saysTheOneUsefulThingInAnEmptyRecord() {
     open(reading(() -> Almanac.empty(Business.unnamed())));
-    assertThat(ahead.get().summary()).contains("Bring your lists in");
+    assertThat(ahead.get().invitation().orElseThrow().also()).contains("Bring a list in");
+    assertThat(boats.get().invitation().orElseThrow().also()).contains("Bring a list in");
     assertThat(boats.get().found()).isEqualTo("No boat has been written down yet.");
   }
 

@@ -25,6 +25,11 @@ class StartPresenterTest {
     }
 
     @Override
+    public void startWithAList() {
+      gone.add("list");
+    }
+
+    @Override
     public void lookAgain() {
       gone.add("again");
     }
@@ -56,11 +61,13 @@ class StartPresenterTest {
   }
 
   @Test
-  void theFirstStartOffersTheSampleAnEmptyRecordAndOneOnHand() {
+  void theFirstStartOffersTheSampleAListAnEmptyRecordAndOneOnHand() {
     StartPresenter presenter = start(false, false, Optional.empty());
-    assertThat(ways()).containsExactly("sample", "empty", "other");
+    assertThat(ways()).containsExactly("sample", "list", "empty", "other");
     presenter.go("empty", Optional.empty());
     assertThat(gone).containsExactly("window gone", "empty");
+    presenter.go("list", Optional.empty());
+    assertThat(gone).endsWith("list");
   }
 
   @Test

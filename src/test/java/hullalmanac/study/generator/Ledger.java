@@ -3,7 +3,6 @@ package hullalmanac.study.generator;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Entered;
@@ -147,8 +146,7 @@ final class Ledger {
         List.copyOf(coats.values()),
         List.of(),
         findings,
-        List.of(),
-        Books.EMPTY);
+        List.of());
   }
 
   /** A visit in which steps and findings are being written down. */

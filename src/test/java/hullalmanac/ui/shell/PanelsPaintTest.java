@@ -555,7 +555,7 @@ class PanelsPaintTest {
   }
 
   /** The scrolled page of the boat that is shown. */
-  private static JComponent page(Container in) {
+  static JComponent page(Container in) {
     for (Component c : in.getComponents()) {
       if (c.isVisible() && c instanceof JViewport v && v.getView() instanceof ScrollColumn column) {
         return column;

@@ -36,6 +36,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.JComboBox;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -235,6 +236,18 @@ final class OpenWindow {
             owner = owner.getParent();
           }
           return owner == null ? "" : owner.getName();
+        });
+  }
+
+  /** What stands in the field that has the cursor; empty when it is no field. */
+  String focusedText() throws Exception {
+    return onEventThread(
+        () -> {
+          Component owner = focusOwner();
+          if (owner instanceof JComboBox<?> box) {
+            return String.valueOf(box.getSelectedItem());
+          }
+          return owner instanceof JTextComponent text ? text.getText() : "";
         });
   }
 
