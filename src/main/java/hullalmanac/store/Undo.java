@@ -43,14 +43,39 @@ final class Undo {
 
   /**
    * Puts back the rows which an act took out and which are not there, within a transaction in which
-   * another act is current. A row whose own id was taken by another meanwhile gets one with a
-   * number after it.
+   * another act is current; rows that lost what named these get it back. A row whose own id was
+   * taken by another meanwhile gets one with a number after it.
    */
   static void putBack(Connection connection, long act) throws SQLException {
     for (Change change : changes(connection, act)) {
       if (change.before() != null && change.after() == null) {
         insert(connection, withFreeKey(connection, change), "INSERT OR IGNORE INTO ");
+      } else if (change.before() != null) {
+        asBefore(connection, change);
       }
+    }
+  }
+
+  /** Gives a row what it was before an act, unless it was changed again since. */
+  private static void asBefore(Connection connection, Change change) throws SQLException {
+    List<ChangeLog.Column> columns = ChangeLog.columns(connection, change.table());
+    String unchanged =
+        columns.stream()
+            .map(c -> c.name() + " IS json_extract(?2, '$." + c.name() + "')")
+            .collect(Collectors.joining(" AND "));
+    String sql =
+        "UPDATE "
+            + change.table()
+            + " SET ("
+            + names(columns)
+            + ") = ("
+            + values(columns)
+            + ") WHERE "
+            + unchanged;
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setString(1, change.before());
+      statement.setString(2, change.after());
+      statement.executeUpdate();
     }
   }
 
