@@ -7,6 +7,7 @@ import hullalmanac.cli.CliContext;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.present.Look;
 import hullalmanac.present.TaskRunner;
+import hullalmanac.present.help.HelpPresenter;
 import hullalmanac.present.house.House;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
@@ -171,8 +172,15 @@ final class WindowStart {
             said);
     SwingUtilities.invokeLater(
         () -> {
-          StartWindow window = new StartWindow(presenter, () -> exit.accept(0));
-          presenter.onGone(window::close);
+          SwingTaskRunner tasks = new SwingTaskRunner();
+          HelpPresenter help = new HelpPresenter(tasks);
+          help.of(installed);
+          StartWindow window = new StartWindow(presenter, help, () -> exit.accept(0));
+          presenter.onGone(
+              () -> {
+                window.close();
+                tasks.close(() -> {});
+              });
           window.open();
         });
   }

@@ -155,7 +155,7 @@ class StartIT {
               frames()
                   .flatMap(f -> button(f.getContentPane(), name).stream())
                   .anyMatch(Component::isFocusOwner))) {
-        pressUntilItActs();
+        pressUntilItActs(KeyEvent.VK_SPACE);
         return;
       }
       key(KeyEvent.VK_TAB);
@@ -165,10 +165,10 @@ class StartIT {
   }
 
   /** Without a window manager the first key in a new window may reach nobody. */
-  private void pressUntilItActs() throws Exception {
+  private void pressUntilItActs(int code) throws Exception {
     String before = says();
     for (int i = 0; i < 4 && says().equals(before); i++) {
-      key(KeyEvent.VK_SPACE);
+      key(code);
       for (int wait = 0; wait < 40 && says().equals(before); wait++) {
         Thread.sleep(50);
       }
@@ -186,6 +186,10 @@ class StartIT {
     start();
     await(() -> says().contains("Welcome to Hull Almanac"));
     assertThat(record).doesNotExist();
+    pressUntilItActs(KeyEvent.VK_F1);
+    await(() -> says().contains("in the order in which one"));
+    pressUntilItActs(KeyEvent.VK_ESCAPE);
+    await(() -> says().contains("Welcome to Hull Almanac"));
     press("empty");
     await(() -> says().contains("No coat is in service yet"));
     assertThat(RecordService.isIn(record)).isTrue();

@@ -23,6 +23,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -96,6 +97,11 @@ public final class HelpPanel extends JPanel {
           }
         });
     presenter.onChange(this::render);
+  }
+
+  /** Something with help over it, which comes when it is wanted. */
+  public static JComponent over(JComponent covered, HelpPresenter presenter) {
+    return new Covered(covered, new HelpPanel(presenter, covered));
   }
 
   private JPanel right() {
@@ -185,10 +191,12 @@ public final class HelpPanel extends JPanel {
     Optional<Interrupted> place = before;
     before = Optional.empty();
     covered.setVisible(true);
-    setVisible(false);
     if (place.filter(Interrupted::goOn).isEmpty()) {
       covered.requestFocusInWindow();
     }
+    // Not before the cursor has gone: what is hidden with it hands it to whatever comes next, and a
+    // cell that is being written in takes that for its end.
+    SwingUtilities.invokeLater(() -> setVisible(open));
   }
 
   /** Says how wide pictures may be; they are drawn anew when the theme or the size changes. */

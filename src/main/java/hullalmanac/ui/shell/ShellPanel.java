@@ -14,8 +14,6 @@ import hullalmanac.ui.shelf.ShelfPanel;
 import hullalmanac.ui.takings.TakingsPanel;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.Component;
-import java.awt.Dimension;
 import javax.swing.JPanel;
 
 /** All that is inside the window: rail, places, status line. */
@@ -54,7 +52,7 @@ final class ShellPanel extends JPanel {
     notices = new NoticeBar(presenter::press);
     JPanel middle = new JPanel(new BorderLayout());
     middle.add(notices, BorderLayout.NORTH);
-    middle.add(new Covered(places, new HelpPanel(presenter.help(), places)));
+    middle.add(HelpPanel.over(places, presenter.help()));
     add(middle);
     JPanel bottom = new JPanel(new BorderLayout());
     bottom.add(new TimedLine(presenter.timed()), BorderLayout.NORTH);
@@ -63,39 +61,6 @@ final class ShellPanel extends JPanel {
     sheet = new SheetPanel(presenter::leave, presenter.tables());
     places.add(sheet, SHEET);
     presenter.onChange(this::render);
-  }
-
-  /** What may lie over the places, as large as they are. */
-  private static final class Covered extends JPanel {
-    private static final long serialVersionUID = 1L;
-
-    Covered(JPanel places, JPanel over) {
-      super(null);
-      add(over);
-      add(places);
-    }
-
-    @Override
-    public boolean isOptimizedDrawingEnabled() {
-      return false;
-    }
-
-    @Override
-    public void doLayout() {
-      for (Component c : getComponents()) {
-        c.setBounds(0, 0, getWidth(), getHeight());
-      }
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-      return getComponent(1).getPreferredSize();
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-      return getComponent(1).getMinimumSize();
-    }
   }
 
   private void place(Place place, JPanel panel) {

@@ -3,8 +3,13 @@ package hullalmanac.ui.start;
 import com.formdev.flatlaf.extras.FlatSVGUtils;
 import com.formdev.flatlaf.util.SystemFileChooser;
 import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.core.guide.Topic;
+import hullalmanac.present.help.HelpPresenter;
 import hullalmanac.present.start.StartPresenter;
+import hullalmanac.ui.help.HelpPanel;
+import hullalmanac.ui.widget.Act;
 import java.util.Optional;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
 
@@ -13,10 +18,13 @@ public final class StartWindow {
   private final JFrame frame = new JFrame("Hull Almanac");
 
   /**
+   * @param help comes with F1
    * @param closed called when it was closed without a choice
    */
-  public StartWindow(StartPresenter presenter, Runnable closed) {
-    frame.setContentPane(new StartPanel(presenter, this::folder));
+  public StartWindow(StartPresenter presenter, HelpPresenter help, Runnable closed) {
+    JComponent content = HelpPanel.over(new StartPanel(presenter, this::folder), help);
+    frame.setContentPane(content);
+    Act.inWindow(content, "F1", () -> help.open(Topic.FIRST_DAY));
     frame.setIconImages(FlatSVGUtils.createWindowIconImages("/hullalmanac/ui/icons/program.svg"));
     frame.setSize(UIScale.scale(620), UIScale.scale(660));
     frame.setLocationRelativeTo(null);

@@ -66,8 +66,7 @@ class HelpIT {
   void aCellThatWasBegunIsGoneOnWithAfterF1AndEsc() throws Exception {
     openVisit();
     for (int i = 0; i < 20 && !window.focused().equals("surfaces"); i++) {
-      window.press(KeyEvent.VK_TAB);
-      window.await(() -> !window.focused().isEmpty());
+      window.tab();
     }
     for (int i = 0; i < 3; i++) {
       window.press(KeyEvent.VK_RIGHT);
