@@ -9,11 +9,20 @@ import org.sqlite.SQLiteException;
 
 /** Says in words for people what the database said in codes. */
 final class Failures {
+  /** What the triggers of schema step 9 say. */
+  private static final String ISSUED = "an issued invoice stays";
+
   private Failures() {}
 
   static RecordException of(Path file, SQLException e) {
     SQLiteErrorCode code =
         e instanceof SQLiteException s ? s.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+    if (String.valueOf(e.getMessage()).contains(ISSUED)) {
+      return new RecordException(
+          Kind.OTHER,
+          "An issued invoice is neither changed nor taken out. Nothing was changed; write a credit.",
+          e);
+    }
     return switch (primary(code)) {
       case 5, 6 ->
           new RecordException(

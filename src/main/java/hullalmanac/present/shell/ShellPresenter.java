@@ -27,6 +27,7 @@ import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.table.TableMemory;
+import hullalmanac.present.takings.TakingsPresenter;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
@@ -52,6 +53,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final TakingsPresenter takings = new TakingsPresenter(this);
   private final ReckonerPresenter reckoner = new ReckonerPresenter(this);
   private final TimedPresenter timed = new TimedPresenter(this);
   private final TableMemory tables = new TableMemory();
@@ -112,6 +114,10 @@ public final class ShellPresenter implements Desk {
 
   public ShelfPresenter shelf() {
     return shelf;
+  }
+
+  public TakingsPresenter takings() {
+    return takings;
   }
 
   public ReckonerPresenter reckoner() {
@@ -326,7 +332,15 @@ public final class ShellPresenter implements Desk {
 
   /** Takes back the newest act. */
   public void undo() {
-    act(EditService::undo);
+    during(
+        () -> {
+          Optional<String> stops = edits.whyNoUndo();
+          if (stops.isEmpty()) {
+            edits.undo();
+          }
+          return stops;
+        },
+        () -> {});
   }
 
   /** Does again what was undone last. */
@@ -454,6 +468,7 @@ public final class ShellPresenter implements Desk {
     boats.show(after);
     people.show(after);
     shelf.show(after);
+    takings.show(after);
     reckoner.show(after);
     settings.show(after);
     find.show(after);
@@ -521,6 +536,12 @@ public final class ShellPresenter implements Desk {
     } else if (target instanceof Target.ToHarbour found) {
       ahead.chooseHarbour(found.harbour());
       go(Place.AHEAD);
+    } else if (target instanceof Target.ToInvoice found) {
+      takings.choose(found.invoice());
+      go(Place.TAKINGS);
+    } else if (target instanceof Target.ToEstimate found) {
+      takings.chooseEstimate(found.estimate());
+      go(Place.TAKINGS);
     } else if (target instanceof Target.ToProduct found) {
       shelf.choose(found.product());
       go(Place.SHELF);
