@@ -60,66 +60,65 @@ public final class EstimateSheet extends FleetSheet {
     super(desk);
     this.estimate = estimate;
     this.inPlace = inPlace;
-    facts =
-        new Rows<>(
-            new Rows.Block<>(
-                "estimate",
-                "",
-                f -> one(f).stream().toList(),
-                e -> e.id().toString(),
-                e -> "estimate",
-                f -> fields(f).estimate(f.almanac().parties()),
-                (almanac, e) -> EstimateDraft.changed(almanac, estimate, before -> e)),
-            desk);
-    expectations =
-        new Rows<>(
-            new Rows.Block<>(
-                "expectations",
-                "What can be expected",
-                f -> numbered(one(f).map(Estimate::expectations), ExpectationAt::new),
-                x -> String.valueOf(x.index()),
-                x -> "expectation",
-                f ->
-                    MoneyFields.within(
-                        fields(f).expectation(),
-                        ExpectationAt::expectation,
-                        (x, now) -> new ExpectationAt(x.index(), now)),
-                (almanac, x) ->
-                    expecting(almanac, all -> replaced(all, x.index(), x.expectation()))),
-            desk);
-    options =
-        new Rows<>(
-            new Rows.Block<>(
-                "options",
-                "Options",
-                f -> numbered(one(f).map(Estimate::options), OptionAt::new),
-                o -> String.valueOf(o.index()),
-                o -> o.option().name(),
-                f ->
-                    MoneyFields.within(
-                        fields(f).option(),
-                        OptionAt::option,
-                        (o, now) -> new OptionAt(o.index(), now)),
-                (almanac, o) ->
-                    EstimateDraft.options(
-                        almanac, estimate, all -> replaced(all, o.index(), o.option()))),
-            desk);
-    lines =
-        new Rows<>(
-            new Rows.Block<>(
-                "lines",
-                "Lines",
-                this::linesOf,
-                l -> l.option() + " " + l.index(),
-                LineAt::name,
-                f ->
-                    MoneyFields.within(
-                        fields(f).line(),
-                        LineAt::line,
-                        (l, now) -> new LineAt(l.option(), l.index(), l.name(), now)),
-                (almanac, l) ->
-                    lines(almanac, l.option(), all -> replaced(all, l.index(), l.line()))),
-            desk);
+    facts = new Rows<>(factsBlock(), desk);
+    expectations = new Rows<>(expectationsBlock(), desk);
+    options = new Rows<>(optionsBlock(), desk);
+    lines = new Rows<>(linesBlock(), desk);
+  }
+
+  private Rows.Block<Estimate> factsBlock() {
+    return new Rows.Block<>(
+        "estimate",
+        "",
+        f -> one(f).stream().toList(),
+        e -> e.id().toString(),
+        e -> "estimate",
+        f -> fields(f).estimate(f.almanac().parties()),
+        (almanac, e) -> EstimateDraft.changed(almanac, estimate, before -> e));
+  }
+
+  private Rows.Block<ExpectationAt> expectationsBlock() {
+    return new Rows.Block<>(
+        "expectations",
+        "What can be expected",
+        f -> numbered(one(f).map(Estimate::expectations), ExpectationAt::new),
+        x -> String.valueOf(x.index()),
+        x -> "expectation",
+        f ->
+            MoneyFields.within(
+                fields(f).expectation(),
+                ExpectationAt::expectation,
+                (x, now) -> new ExpectationAt(x.index(), now)),
+        (almanac, x) -> expecting(almanac, all -> replaced(all, x.index(), x.expectation())));
+  }
+
+  private Rows.Block<OptionAt> optionsBlock() {
+    return new Rows.Block<>(
+        "options",
+        "Options",
+        f -> numbered(one(f).map(Estimate::options), OptionAt::new),
+        o -> String.valueOf(o.index()),
+        o -> o.option().name(),
+        f ->
+            MoneyFields.within(
+                fields(f).option(), OptionAt::option, (o, now) -> new OptionAt(o.index(), now)),
+        (almanac, o) ->
+            EstimateDraft.options(almanac, estimate, all -> replaced(all, o.index(), o.option())));
+  }
+
+  private Rows.Block<LineAt> linesBlock() {
+    return new Rows.Block<>(
+        "lines",
+        "Lines",
+        this::linesOf,
+        l -> l.option() + " " + l.index(),
+        LineAt::name,
+        f ->
+            MoneyFields.within(
+                fields(f).line(),
+                LineAt::line,
+                (l, now) -> new LineAt(l.option(), l.index(), l.name(), now)),
+        (almanac, l) -> lines(almanac, l.option(), all -> replaced(all, l.index(), l.line())));
   }
 
   private static MoneyFields fields(Fleet fleet) {
