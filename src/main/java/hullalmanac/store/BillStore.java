@@ -37,6 +37,7 @@ final class BillStore {
           answered_on
           answer_option
           answer_note
+          signed_by
           signature
           visit_id
           note
@@ -208,6 +209,7 @@ final class BillStore {
                 day.get(),
                 row.text("answer_option"),
                 row.text("answer_note"),
+                row.text("signed_by"),
                 row.maybeText("signature").map(Signature::parse)));
   }
 
@@ -266,6 +268,7 @@ final class BillStore {
                 .set("answered_on", e.answer().map(Estimate.Answer::day))
                 .set("answer_option", e.answer().map(Estimate.Answer::option))
                 .set("answer_note", e.answer().map(Estimate.Answer::note))
+                .set("signed_by", e.answer().map(Estimate.Answer::signedBy))
                 .set(
                     "signature",
                     e.answer().flatMap(Estimate.Answer::signature).map(Signature::text))

@@ -46,10 +46,13 @@ CREATE TABLE estimate (
   answered_on TEXT,
   answer_option TEXT,
   answer_note TEXT,
+  signed_by TEXT,
   signature TEXT,
   visit_id INTEGER REFERENCES visit,
   note TEXT NOT NULL,
-  CHECK ((answered_on IS NULL) = (answer_option IS NULL) AND (answered_on IS NULL) = (answer_note IS NULL))
+  CHECK ((answered_on IS NULL) = (answer_option IS NULL)
+    AND (answered_on IS NULL) = (answer_note IS NULL)
+    AND (answered_on IS NULL) = (signed_by IS NULL))
 ) STRICT;
 CREATE INDEX estimate_boat ON estimate (boat_id);
 CREATE INDEX estimate_party ON estimate (party_id);

@@ -179,8 +179,12 @@ final class SampleMoney {
             ? Optional.of(
                 state == Estimate.State.ACCEPTED
                     ? new Estimate.Answer(
-                        day.plusDays(4), "better", "before the regatta", Optional.of(signature()))
-                    : new Estimate.Answer(day.plusDays(9), "", "selling her", Optional.empty()))
+                        day.plusDays(4),
+                        "better",
+                        "before the regatta",
+                        "",
+                        Optional.of(signature()))
+                    : new Estimate.Answer(day.plusDays(9), "", "selling her", "", Optional.empty()))
             : Optional.empty();
     Estimate estimate =
         new Estimate(

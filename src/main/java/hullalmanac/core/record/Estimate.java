@@ -135,8 +135,10 @@ public record Estimate(
    *
    * @param option name of the option that was accepted; empty when it was declined
    * @param note what was said
+   * @param signedBy the name that was typed in the place of a signature, or beside a drawn one
    */
-  public record Answer(LocalDate day, String option, String note, Optional<Signature> signature) {}
+  public record Answer(
+      LocalDate day, String option, String note, String signedBy, Optional<Signature> signature) {}
 
   /** The option that was accepted. */
   public Optional<Option> chosen() {

@@ -16,7 +16,8 @@ public record Signature(List<Stroke> strokes) {
 
   public static final int HEIGHT = 1000;
 
-  private static final int MOST_DOTS = 20_000;
+  /** As many points as are kept of one. */
+  public static final int MOST_DOTS = 20_000;
 
   public Signature {
     strokes = List.copyOf(strokes);

@@ -2,6 +2,7 @@ package hullalmanac.core.takings;
 
 import hullalmanac.core.price.Bill;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Money;
@@ -28,9 +29,9 @@ public final class Accounts {
   private final Map<Id<Invoice>, Money> credited = new HashMap<>();
   private final Map<Id<Invoice>, Money> paid = new HashMap<>();
 
-  private Accounts(Almanac almanac) {
+  private Accounts(Almanac almanac, List<Invoice> invoices) {
     this.almanac = almanac;
-    for (Invoice invoice : almanac.books().invoices()) {
+    for (Invoice invoice : invoices) {
       Bill bill = Bill.of(invoice, currency());
       bills.put(invoice.id(), bill);
       invoice
@@ -47,7 +48,16 @@ public final class Accounts {
 
   /** Reads a record. */
   public static Accounts of(Almanac almanac) {
-    return new Accounts(almanac);
+    return new Accounts(almanac, almanac.books().invoices());
+  }
+
+  /** Reads what there is of one boat; nothing can be asked of other invoices then. */
+  static Accounts of(Almanac almanac, Id<Boat> boat) {
+    return new Accounts(
+        almanac,
+        almanac.books().invoices().stream()
+            .filter(i -> i.boat().equals(Optional.of(boat)))
+            .toList());
   }
 
   private Currency currency() {

@@ -52,12 +52,15 @@ public final class Answering {
    * @param option name of the option that was chosen
    * @param day of the answer
    * @param note what was said
+   * @param signedBy the name that was typed as a signature; may be empty
+   * @param signature the one that was drawn
    * @param visitDay the day for which the visit is planned
    */
   public record Accepted(
       String option,
       LocalDate day,
       String note,
+      String signedBy,
       Optional<Signature> signature,
       LocalDate visitDay) {}
 
@@ -103,7 +106,11 @@ public final class Answering {
             Estimate.State.ACCEPTED,
             Optional.of(
                 new Estimate.Answer(
-                    accepted.day(), accepted.option(), accepted.note(), accepted.signature())),
+                    accepted.day(),
+                    accepted.option(),
+                    accepted.note(),
+                    accepted.signedBy(),
+                    accepted.signature())),
             Optional.of(visit.id())));
     return Change.checked(almanac, Edit.put(put));
   }
@@ -119,7 +126,7 @@ public final class Answering {
                 with(
                     estimate,
                     Estimate.State.DECLINED,
-                    Optional.of(new Estimate.Answer(day, "", note, Optional.empty())),
+                    Optional.of(new Estimate.Answer(day, "", note, "", Optional.empty())),
                     Optional.empty())));
   }
 

@@ -1,15 +1,22 @@
 package hullalmanac.core.takings;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.Role;
+import hullalmanac.core.record.RoleKind;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Who owes what since when, as of a day.
@@ -121,6 +128,25 @@ public record OpenItems(List<Account> accounts, Money owed, Money late, Money he
         all.stream().map(Account::owed).reduce(nothing, Money::plus),
         late,
         all.stream().map(Account::held).reduce(nothing, Money::plus));
+  }
+
+  /**
+   * What is still to be paid of the invoices of one boat to those who own her on a day, the oldest
+   * first. What others owe for her is not their matter.
+   */
+  public static List<Item> ofOwner(Almanac almanac, Id<Boat> boat, LocalDate today) {
+    Set<Id<Party>> owners =
+        almanac.roles().stream()
+            .filter(r -> r.boat().equals(boat) && r.kind() == RoleKind.OWNS && r.holdsOn(today))
+            .map(Role::party)
+            .collect(Collectors.toSet());
+    Accounts accounts = Accounts.of(almanac, boat);
+    return almanac.books().invoices().stream()
+        .filter(i -> i.issued() && i.boat().equals(Optional.of(boat)))
+        .filter(i -> owners.contains(i.party()) && accounts.open(i).isPositive())
+        .map(i -> item(accounts, i, today))
+        .sorted(Comparator.comparing(Item::since).thenComparing(i -> i.invoice().id()))
+        .toList();
   }
 
   private static Item item(Accounts accounts, Invoice invoice, LocalDate today) {

@@ -132,6 +132,7 @@ final class EstimateFiles {
             value("answered_on"),
             text("accepted_option"),
             text("answer_note"),
+            text("signed_by"),
             value("signature"),
             text("visit"),
             text("note"))) {
@@ -151,6 +152,7 @@ final class EstimateFiles {
             .put("answered_on", e.answer().map(Estimate.Answer::day))
             .put("accepted_option", e.answer().map(Estimate.Answer::option))
             .put("answer_note", e.answer().map(Estimate.Answer::note))
+            .put("signed_by", e.answer().map(Estimate.Answer::signedBy))
             .put("signature", e.answer().flatMap(Estimate.Answer::signature).map(Signature::text))
             .ref("visit", Kind.VISIT, e.visit())
             .put("note", e.note());
@@ -182,7 +184,11 @@ final class EstimateFiles {
         answered.map(
             on ->
                 new Estimate.Answer(
-                    on, in.text("accepted_option"), in.text("answer_note"), signature));
+                    on,
+                    in.text("accepted_option"),
+                    in.text("answer_note"),
+                    in.text("signed_by"),
+                    signature));
     return deposit.flatMap(
         d ->
             in.made(

@@ -1,6 +1,10 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Signature;
+import hullalmanac.core.record.Texts;
+import hullalmanac.core.record.With;
 import hullalmanac.core.takings.Answering;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
@@ -11,10 +15,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What is written of an answer to an estimate before it counts. */
 final class EstimateReply {
   static final String FORM = "reply";
+  private static final String SIGNATURE = "signature";
   private static final int VISIT_IN_DAYS = 7;
 
   private Optional<Draft<Given>> draft = Optional.empty();
@@ -26,9 +32,15 @@ final class EstimateReply {
    * @param option name of the one that was chosen; empty while none is
    * @param visitDay the day for which the visit is planned
    */
-  public record Given(String option, LocalDate day, String note, LocalDate visitDay) {
+  public record Given(
+      String option,
+      LocalDate day,
+      String note,
+      LocalDate visitDay,
+      String signedBy,
+      Optional<Signature> signature) {
     Answering.Accepted accepted() {
-      return new Answering.Accepted(option, day, note, Optional.empty(), visitDay);
+      return new Answering.Accepted(option, day, note, signedBy, signature, visitDay);
     }
   }
 
@@ -37,7 +49,14 @@ final class EstimateReply {
       draft =
           Optional.of(
               new Draft<>(
-                  FORM, new Given("", fleet.asOf(), "", fleet.asOf().plusDays(VISIT_IN_DAYS))));
+                  FORM,
+                  new Given(
+                      "",
+                      fleet.asOf(),
+                      "",
+                      fleet.asOf().plusDays(VISIT_IN_DAYS),
+                      "",
+                      Optional.empty())));
     }
     return draft.get();
   }
@@ -54,18 +73,53 @@ final class EstimateReply {
             Given::option,
             (g, typed) -> {
               var entry = FieldMaker.oneOf(names, typed);
-              return entry instanceof hullalmanac.core.entry.Entry.Empty<String>
-                  ? new hullalmanac.core.entry.Entry.Read<>(
-                      new Given("", g.day(), g.note(), g.visitDay()), "")
-                  : entry.map(n -> new Given(n, g.day(), g.note(), g.visitDay()));
+              return entry instanceof Entry.Empty<String>
+                  ? new Entry.Read<>(With.component(g, "option", ""), "")
+                  : entry.map(n -> With.component(g, "option", n));
             }),
         make.day("day", "Answered on", Given::day),
         make.day("visitDay", "Plan the visit for", Given::visitDay),
-        make.line("note", "What was said", Given::note));
+        make.line("note", "What was said", Given::note),
+        make.line("signedBy", "Accepted by (name)", Given::signedBy));
+  }
+
+  /** What is drawn; it has a field of its own, outside of the form. */
+  private static FieldOf<Given> signature() {
+    return new FieldOf<>(
+        SIGNATURE,
+        "Signature",
+        new Input.Line(""),
+        g -> g.signature().map(Signature::text).orElse(""),
+        (g, drawn) -> {
+          try {
+            return new Entry.Read<>(
+                With.component(
+                    g,
+                    SIGNATURE,
+                    Optional.of(drawn).filter(d -> !d.isBlank()).map(Signature::parse)),
+                "");
+          } catch (IllegalArgumentException e) {
+            return new Entry.Refused<>(Texts.capital(e.getMessage()) + ".");
+          }
+        });
+  }
+
+  private static List<FieldOf<Given>> all(Fleet fleet, Estimate estimate) {
+    return Stream.concat(fields(fleet, estimate).stream(), Stream.of(signature())).toList();
   }
 
   SheetState.Form form(Fleet fleet, Estimate estimate) {
     return draft(fleet).form("The answer", fields(fleet, estimate));
+  }
+
+  /** The field to sign in. */
+  SheetState.Sign sign(Fleet fleet) {
+    return new SheetState.Sign(
+        new At(FORM, "", SIGNATURE),
+        "",
+        "Who accepts can sign here with the pointer; a name above does as well.",
+        signature().text().apply(draft(fleet).value()),
+        true);
   }
 
   Optional<String> trouble() {
@@ -73,17 +127,17 @@ final class EstimateReply {
   }
 
   Said say(Fleet fleet, Estimate estimate, At at, String text) {
-    return draft(fleet).say(fields(fleet, estimate), at, text);
+    return draft(fleet).say(all(fleet, estimate), at, text);
   }
 
   void enter(Fleet fleet, Estimate estimate, At at, String text) {
-    draft(fleet).enter(fields(fleet, estimate), at, text);
+    draft(fleet).enter(all(fleet, estimate), at, text);
     trouble = Optional.empty();
   }
 
   /** Whether all that is needed was written; what is missing is said otherwise. */
   boolean ready(Fleet fleet, Estimate estimate, boolean accepts) {
-    trouble = draft(fleet).trouble(fields(fleet, estimate));
+    trouble = draft(fleet).trouble(all(fleet, estimate));
     if (trouble.isEmpty() && accepts && draft(fleet).value().option().isBlank()) {
       trouble = Optional.of("Say which option was accepted.");
     }

@@ -247,6 +247,7 @@ public final class EstimateSheet extends FleetSheet {
                 .toList()));
     blocks.add(facts.form(fleet));
     blocks.add(reply.form(fleet, e));
+    blocks.add(reply.sign(fleet));
     List<SheetState.Button> answers = new ArrayList<>();
     boolean draft = e.state() == Estimate.State.DRAFT;
     if (draft) {
@@ -281,8 +282,15 @@ public final class EstimateSheet extends FleetSheet {
                 + which
                 + " on "
                 + DateWords.dated(answer.day())
-                + (answer.note().isBlank() ? "." : ": " + answer.note() + ".")
-                + (answer.signature().isPresent() ? " Signed." : "")));
+                + (answer.signedBy().isBlank() ? "" : " by " + answer.signedBy())
+                + (answer.note().isBlank() ? "." : ": " + answer.note() + ".")));
+    answer
+        .signature()
+        .ifPresent(
+            s ->
+                blocks.add(
+                    new SheetState.Sign(
+                        new At("answer", "", "signature"), "", "Signed", s.text(), false)));
     blocks.add(sideBySide(fleet, e));
     blocks.add(
         new SheetState.Table(

@@ -106,6 +106,7 @@ class AnsweringTest {
         option,
         day,
         "go ahead",
+        "M. Lind",
         Optional.of(Signature.parse("10,20 12,25/300,40")),
         DAY.plusDays(40));
   }
@@ -134,6 +135,9 @@ class AnsweringTest {
     assertThat(now().state()).isEqualTo(Estimate.State.ACCEPTED);
     assertThat(now().chosen().map(Estimate.Option::name)).contains("best");
     assertThat(now().visit()).contains(visit.id());
+    Estimate.Answer answer = now().answer().orElseThrow();
+    assertThat(answer.signedBy()).isEqualTo("M. Lind");
+    assertThat(answer.signature().map(Signature::text)).contains("10,20 12,25/300,40");
   }
 
   @Test

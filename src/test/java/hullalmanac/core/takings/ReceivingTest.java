@@ -4,6 +4,7 @@ import static hullalmanac.core.takings.Till.DAY;
 import static hullalmanac.core.takings.Till.usd;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
@@ -41,6 +42,25 @@ class ReceivingTest {
                 Receiving.paying(
                     till.now, till.ids, till.received("1.00", DAY.plusDays(4)), invoice.id())))
         .startsWith("Nothing is open of the invoice 2026-0001.");
+  }
+
+  @Test
+  void whoOwnsHerReadsWhatIsStillToPayForHer() {
+    Invoice first = till.asking("100.00", DAY);
+    Invoice second = till.asking("80.00", DAY.plusDays(1));
+    till.paying(first, "40.00", DAY.plusDays(2));
+    assertThat(OpenItems.ofOwner(till.now, till.tern.id(), DAY.plusDays(40)))
+        .extracting(i -> i.open().words(), i -> i.total().words(), i -> i.daysLate() > 0)
+        .containsExactly(
+            tuple("60.00 USD", "100.00 USD", true), tuple("80.00 USD", "80.00 USD", true));
+    assertThat(OpenItems.ofOwner(till.now, till.knot.id(), DAY)).isEmpty();
+    assertThat(OpenItems.ofOwner(till.now, till.tern.id(), DAY.minusYears(6)))
+        .as("nobody owned her then")
+        .isEmpty();
+    till.paying(second, "80.00", DAY.plusDays(3));
+    assertThat(OpenItems.ofOwner(till.now, till.tern.id(), DAY))
+        .extracting(OpenItems.Item::invoice)
+        .containsExactly(till.now(first));
   }
 
   @Test

@@ -201,6 +201,45 @@ class TakingsSheetsTest {
     assertThat(bench.almanac()).isEqualTo(before);
   }
 
+  private SheetState.Sign sign() {
+    return bench.state().blocks().stream()
+        .filter(SheetState.Sign.class::isInstance)
+        .map(SheetState.Sign.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void whoAcceptsSignsWithThePointerOrByName() {
+    Boat boat = bench.boat("Curlew");
+    bench.presenter().open(new BoatSheet(bench.presenter(), boat.id()));
+    bench.sheet().press("estimate");
+    String option = bench.cell("options", 0, "name");
+    bench.write("reply", "option", option);
+    assertThat(sign().open()).isTrue();
+    bench.sheet().enter(sign().at(), "10,20 12,25");
+    assertThat(sign().strokes()).isEqualTo("10,20 12,25");
+    bench.sheet().enter(sign().at(), "");
+    assertThat(sign().strokes()).isEmpty();
+    bench.sheet().enter(sign().at(), "9999,20");
+    bench.sheet().press("accept");
+    assertThat(bench.state().trouble()).get().asString().contains("lies in its field");
+    bench.sheet().enter(sign().at(), "10,20 12,25/300,40");
+    bench.write("reply", "signedBy", "Ada Lind");
+    bench.sheet().press("accept");
+    Estimate.Answer answer =
+        bench.almanac().books().estimates().stream()
+            .filter(e -> e.boat().equals(boat.id()) && e.state() == Estimate.State.ACCEPTED)
+            .flatMap(e -> e.answer().stream())
+            .filter(a -> a.signedBy().equals("Ada Lind"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(answer.signature().orElseThrow().text()).isEqualTo("10,20 12,25/300,40");
+    assertThat(sign().open()).as("a signature that stands is not drawn over").isFalse();
+    assertThat(sign().strokes()).isEqualTo("10,20 12,25/300,40");
+    assertThat(words(bench.state())).contains("by Ada Lind");
+  }
+
   private TakingsState takings() {
     AtomicReference<TakingsState> state = new AtomicReference<>();
     bench.presenter().takings().onChange(state::set);
