@@ -22,6 +22,7 @@ public final class Cli {
   public static int run(CliContext context, PrintWriter out, PrintWriter err, String... arguments) {
     CommandLine line = new CommandLine(new HullAlmanacCommand(context));
     line.addSubcommand(new DueCommand());
+    line.addSubcommand(new AccountsCommand());
     line.addSubcommand(new ImportCommand());
     line.addSubcommand(new ExportCommand());
     line.addSubcommand(new CalendarCommand());

@@ -9,6 +9,7 @@ import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.PlannedVisits;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -63,6 +64,16 @@ public final class EditService {
                         almanac, ids(), today, today.plusWeeks(WEEKS_PLANNED_AHEAD))));
   }
 
+  /**
+   * Writes what an accountant asks for into a file beside the record.
+   *
+   * @param from first day
+   * @param until first day that does not count any more
+   */
+  public Path writeAccounts(LocalDate from, LocalDate until) {
+    return AccountsService.write(record, from, until);
+  }
+
   /** What undo and redo would do. */
   public Standing standing() {
     if (record.readOnly()) {
@@ -70,6 +81,21 @@ public final class EditService {
     }
     hullalmanac.store.Standing now = record.standing();
     return new Standing(now.undo().map(Act::what), now.redo().map(Act::what));
+  }
+
+  /** Why nothing can be taken back, where an invoice was issued last; nothing otherwise. */
+  public Optional<String> whyNoUndo() {
+    if (record.readOnly()) {
+      return Optional.empty();
+    }
+    hullalmanac.store.Standing now = record.standing();
+    return now.wall()
+        .filter(wall -> now.undo().isEmpty())
+        .map(
+            wall ->
+                "Undo stops at \""
+                    + wall.what()
+                    + "\": what was issued is not taken back. Write a credit for it.");
   }
 
   /** Takes back the newest act; returns it in words. */

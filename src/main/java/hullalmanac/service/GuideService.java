@@ -31,6 +31,7 @@ public final class GuideService {
           "glossary.md",
           "formats/csv.md",
           "formats/lists-in.md",
+          "formats/accounts.md",
           "formats/calendar.md",
           "formats/contacts.md",
           "formats/mail.md",

@@ -6,6 +6,7 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.RecordRules;
+import hullalmanac.core.takings.SumRules;
 import hullalmanac.exchange.csv.CsvProblem;
 import hullalmanac.exchange.csv.CsvSet;
 import hullalmanac.exchange.photo.PhotoFiles;
@@ -79,7 +80,11 @@ public final class ImportService {
   private static List<CsvProblem> problems(CsvSet.ReadResult read, Almanac existing, Path lists) {
     List<CsvProblem> problems = new ArrayList<>(read.problems());
     if (problems.isEmpty()) {
-      RecordRules.problems(existing, read.additions()).forEach(p -> problems.add(placed(p, read)));
+      List<Problem> rules = new ArrayList<>(RecordRules.problems(existing, read.additions()));
+      if (rules.isEmpty()) {
+        rules.addAll(SumRules.problems(existing, read.additions()));
+      }
+      rules.forEach(p -> problems.add(placed(p, read)));
       PhotoFiles.missing(lists.resolve("photos"), read.additions().photos())
           .forEach(
               (photo, message) ->
@@ -105,21 +110,6 @@ public final class ImportService {
   }
 
   private static int rows(Almanac a) {
-    return a.harbours().size()
-        + a.parties().size()
-        + a.boats().size()
-        + a.roles().size()
-        + a.surfaces().size()
-        + a.berths().size()
-        + a.carePlans().size()
-        + a.products().size()
-        + a.bottles().size()
-        + a.visits().size()
-        + a.steps().size()
-        + a.coats().size()
-        + a.duties().size()
-        + a.findings().size()
-        + a.photos().size()
-        + a.listReadings().size();
+    return a.rows().size();
   }
 }

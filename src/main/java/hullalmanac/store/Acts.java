@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Reads the change log. */
@@ -50,7 +51,18 @@ final class Acts {
         WHERE schema_step = :step
         ORDER BY place
         """;
-    return Standing.of(tx.list(acts, Map.of("step", step), Acts::act));
+    String issuing =
+        """
+        SELECT DISTINCT
+          act_id
+        FROM change
+        WHERE table_name = 'invoice'
+          AND json_extract(after, '$.number') IS NOT NULL
+          AND json_extract(before, '$.number') IS NULL
+        """;
+    return Standing.of(
+        tx.list(acts, Map.of("step", step), Acts::act),
+        Set.copyOf(tx.list(issuing, row -> row.<Act>id("act_id"))));
   }
 
   /** What was changed of a row and of all that belongs to it, newest first. */

@@ -1,11 +1,13 @@
 package hullalmanac.store;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Row;
 import java.sql.SQLException;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 
@@ -18,6 +20,8 @@ public final class AlmanacStore {
   private final WorkStore work;
   private final CoatStore coats;
   private final FindingStore findings;
+  private final BillStore bills;
+  private final BooksStore books;
   private final ListStore lists;
 
   public AlmanacStore(Tx tx) {
@@ -28,6 +32,8 @@ public final class AlmanacStore {
     work = new WorkStore(tx);
     coats = new CoatStore(tx);
     findings = new FindingStore(tx);
+    bills = new BillStore(tx);
+    books = new BooksStore(tx);
     lists = new ListStore(tx);
   }
 
@@ -51,7 +57,18 @@ public final class AlmanacStore {
         coats.duties(),
         findings.findings(),
         findings.photos(),
-        lists.readings());
+        lists.readings(),
+        books(business.currency()));
+  }
+
+  private Books books(Currency currency) throws SQLException {
+    return new Books(
+        books.rates(currency),
+        bills.estimates(currency),
+        bills.invoices(currency),
+        books.payments(currency),
+        books.trips(),
+        books.expenses(currency));
   }
 
   /** Applies a change. */
@@ -75,6 +92,12 @@ public final class AlmanacStore {
     coats.putDuties(put.duties());
     findings.putFindings(put.findings());
     findings.putPhotos(put.photos());
+    books.putRates(put.books().rates());
+    bills.putEstimates(put.books().estimates());
+    bills.putInvoices(put.books().invoices());
+    books.putPayments(put.books().payments());
+    books.putTrips(put.books().trips());
+    books.putExpenses(put.books().expenses());
     lists.putReadings(put.listReadings());
     remove(edit.gone());
   }

@@ -4,6 +4,9 @@ import hullalmanac.core.record.Coded;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Money;
+import hullalmanac.core.record.Share;
+import hullalmanac.core.record.TaxTerms;
+import java.math.BigDecimal;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Types;
@@ -40,6 +43,18 @@ final class Binder {
     return this;
   }
 
+  /** Sets the two columns of a part of a sum. */
+  Binder share(String name, Share share) throws SQLException {
+    return set(name + "_percent", share.percent()).set(name + "_minor", share.amount());
+  }
+
+  /** Sets the three columns of how taxes are reckoned. */
+  Binder terms(TaxTerms terms) throws SQLException {
+    return set("tax_inclusive", terms.inclusive())
+        .set("tax_at", terms.at())
+        .set("rounding", terms.rounding());
+  }
+
   /** Refuses to go on with a parameter forgotten. */
   void finish() {
     if (set != names.size()) {
@@ -64,6 +79,9 @@ final class Binder {
     }
     if (value instanceof Money money) {
       return money.minor();
+    }
+    if (value instanceof BigDecimal number) {
+      return number.toPlainString();
     }
     if (value instanceof Boolean flag) {
       return flag ? 1 : 0;

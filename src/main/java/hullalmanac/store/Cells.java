@@ -3,12 +3,17 @@ package hullalmanac.store;
 import hullalmanac.core.record.Coded;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Length;
+import hullalmanac.core.record.Money;
+import hullalmanac.core.record.Share;
+import hullalmanac.core.record.TaxTerms;
+import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -49,6 +54,35 @@ final class Cells {
   Optional<Double> maybeReal(String column) throws SQLException {
     double value = rows.getDouble(column);
     return rows.wasNull() ? Optional.empty() : Optional.of(value);
+  }
+
+  BigDecimal decimal(String column) throws SQLException {
+    return new BigDecimal(rows.getString(column));
+  }
+
+  Optional<BigDecimal> maybeDecimal(String column) throws SQLException {
+    return maybeText(column).map(BigDecimal::new);
+  }
+
+  Money money(String column, Currency currency) throws SQLException {
+    return new Money(rows.getLong(column), currency);
+  }
+
+  Optional<Money> maybeMoney(String column, Currency currency) throws SQLException {
+    long minor = rows.getLong(column);
+    return rows.wasNull() ? Optional.empty() : Optional.of(new Money(minor, currency));
+  }
+
+  /** A part of a sum, from a column in percent and one in minor units. */
+  Share share(String name, Currency currency) throws SQLException {
+    return new Share(maybeDecimal(name + "_percent"), maybeMoney(name + "_minor", currency));
+  }
+
+  TaxTerms terms() throws SQLException {
+    return new TaxTerms(
+        flag("tax_inclusive"),
+        coded(TaxTerms.At.class, "tax_at"),
+        coded(TaxTerms.Rounding.class, "rounding"));
   }
 
   boolean flag(String column) throws SQLException {

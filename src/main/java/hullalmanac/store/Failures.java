@@ -9,6 +9,9 @@ import org.sqlite.SQLiteException;
 
 /** Says in words for people what the database said in codes. */
 final class Failures {
+  /** What the triggers of schema step 9 say. */
+  private static final String ISSUED = "an issued invoice stays";
+
   private Failures() {}
 
   static RecordException of(Path file, SQLException e) {
@@ -16,6 +19,12 @@ final class Failures {
         e instanceof SQLiteException s ? s.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
     if (code == SQLiteErrorCode.SQLITE_READONLY_DBMOVED) {
       return gone(file, e);
+    }
+    if (String.valueOf(e.getMessage()).contains(ISSUED)) {
+      return new RecordException(
+          Kind.OTHER,
+          "An issued invoice is neither changed nor taken out. Nothing was changed; write a credit.",
+          e);
     }
     return switch (primary(code)) {
       case 5, 6 ->

@@ -1,10 +1,12 @@
 package hullalmanac.store;
 
 import hullalmanac.core.record.Berth;
+import hullalmanac.core.record.Billing;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Practice;
+import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.Water;
 import java.sql.SQLException;
 import java.time.DayOfWeek;
@@ -32,6 +34,18 @@ final class PlaceStore {
           first_day
           lead_weeks
           practice
+          tax_inclusive
+          tax_at
+          rounding
+          taxes
+          invoice_prefix
+          credit_prefix
+          number_year
+          number_digits
+          days_to_pay
+          hour_minor
+          least_minor
+          distance_minor
           """);
 
   private static final Columns HARBOUR =
@@ -96,9 +110,40 @@ final class PlaceStore {
                         row.coded(Business.Paper.class, "paper"),
                         DayOfWeek.of(row.whole("first_day")),
                         row.whole("lead_weeks")),
-                    Practice.parse(row.text("practice"))))
+                    Practice.parse(row.text("practice")),
+                    billing(row)))
         .stream()
         .findFirst();
+  }
+
+  private static Billing billing(Cells row) throws SQLException {
+    Currency currency = Currency.getInstance(row.text("currency"));
+    return new Billing(
+        row.terms(),
+        Tax.parse(row.text("taxes")),
+        new Billing.Numbering(
+            row.text("invoice_prefix"),
+            row.text("credit_prefix"),
+            row.coded(Billing.YearForm.class, "number_year"),
+            row.whole("number_digits")),
+        row.whole("days_to_pay"),
+        new Billing.Charges(
+            row.maybeMoney("hour_minor", currency),
+            row.maybeMoney("least_minor", currency),
+            row.maybeMoney("distance_minor", currency)));
+  }
+
+  private static void set(Binder to, Billing b) throws SQLException {
+    to.terms(b.terms())
+        .set("taxes", Tax.text(b.taxes()))
+        .set("invoice_prefix", b.numbering().invoices())
+        .set("credit_prefix", b.numbering().credits())
+        .set("number_year", b.numbering().year())
+        .set("number_digits", b.numbering().digits())
+        .set("days_to_pay", b.daysToPay())
+        .set("hour_minor", b.charges().hour())
+        .set("least_minor", b.charges().least())
+        .set("distance_minor", b.charges().distance());
   }
 
   /** Writes the business, in place of what was written of it before. */
@@ -106,20 +151,22 @@ final class PlaceStore {
     tx.each(
         BUSINESS.put(),
         List.of(business),
-        (to, b) ->
-            to.set("id", 1)
-                .set("name", b.name())
-                .set("currency", b.currency().getCurrencyCode())
-                .set("units", b.units())
-                .set("day_order", b.dayOrder())
-                .set("risk", b.risk())
-                .set("as_of", b.asOf())
-                .set("address", b.letterhead().address())
-                .set("tax_number", b.letterhead().taxNumber())
-                .set("paper", b.habits().paper())
-                .set("first_day", b.habits().firstDay().getValue())
-                .set("lead_weeks", b.habits().leadWeeks())
-                .set("practice", b.practice().text()));
+        (to, b) -> {
+          set(to, b.billing());
+          to.set("id", 1)
+              .set("name", b.name())
+              .set("currency", b.currency().getCurrencyCode())
+              .set("units", b.units())
+              .set("day_order", b.dayOrder())
+              .set("risk", b.risk())
+              .set("as_of", b.asOf())
+              .set("address", b.letterhead().address())
+              .set("tax_number", b.letterhead().taxNumber())
+              .set("paper", b.habits().paper())
+              .set("first_day", b.habits().firstDay().getValue())
+              .set("lead_weeks", b.habits().leadWeeks())
+              .set("practice", b.practice().text());
+        });
   }
 
   List<Harbour> harbours() throws SQLException {

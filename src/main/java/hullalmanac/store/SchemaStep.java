@@ -25,7 +25,8 @@ public record SchemaStep(int number, String sql) {
           "0005-timed-and-told.sql",
           "0006-climate-of-a-step.sql",
           "0007-moment-of-a-finding.sql",
-          "0008-list-readings.sql");
+          "0008-list-readings.sql",
+          "0009-money.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

@@ -1,9 +1,11 @@
 package hullalmanac.store;
 
 import hullalmanac.core.record.Act;
+import hullalmanac.core.record.Id;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where undo and redo stand, as the change log says it, so they go on where they were after a
@@ -11,14 +13,24 @@ import java.util.Optional;
  *
  * @param done acts that hold and can be taken back, oldest first
  * @param undone undoings that can be taken back in turn (done again), oldest first
+ * @param wall the newest act that is never taken back: undo stops there
  */
-public record Standing(List<Act> done, List<Act> undone) {
-  /** Walks the acts in the order in which they happened. */
-  static Standing of(List<Act> acts) {
+public record Standing(List<Act> done, List<Act> undone, Optional<Act> wall) {
+  /**
+   * Walks the acts in the order in which they happened.
+   *
+   * @param issuing acts in which an invoice was issued, which are never taken back
+   */
+  static Standing of(List<Act> acts, Set<Id<Act>> issuing) {
+    Optional<Act> wall = Optional.empty();
     List<Act> done = new ArrayList<>();
     List<Act> undone = new ArrayList<>();
     for (Act act : acts) {
-      if (act.undoes().isEmpty()) {
+      if (issuing.contains(act.id())) {
+        wall = Optional.of(act);
+        done.clear();
+        undone.clear();
+      } else if (act.undoes().isEmpty()) {
         done.add(act);
         undone.clear();
       } else if (takesBackLastOf(done, act)) {
@@ -29,7 +41,7 @@ public record Standing(List<Act> done, List<Act> undone) {
         done.add(act);
       }
     }
-    return new Standing(List.copyOf(done), List.copyOf(undone));
+    return new Standing(List.copyOf(done), List.copyOf(undone), wall);
   }
 
   private static boolean takesBackLastOf(List<Act> acts, Act act) {

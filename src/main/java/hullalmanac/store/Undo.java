@@ -43,12 +43,78 @@ final class Undo {
 
   /**
    * Puts back the rows which an act took out and which are not there, within a transaction in which
-   * another act is current.
+   * another act is current; rows that lost what named these get it back. A row whose own id was
+   * taken by another meanwhile gets one with a number after it.
    */
   static void putBack(Connection connection, long act) throws SQLException {
     for (Change change : changes(connection, act)) {
       if (change.before() != null && change.after() == null) {
-        insert(connection, change, "INSERT OR IGNORE INTO ");
+        insert(connection, withFreeKey(connection, change), "INSERT OR IGNORE INTO ");
+      } else if (change.before() != null) {
+        asBefore(connection, change);
+      }
+    }
+  }
+
+  /** Gives a row what it was before an act, unless it was changed again since. */
+  private static void asBefore(Connection connection, Change change) throws SQLException {
+    List<ChangeLog.Column> columns = ChangeLog.columns(connection, change.table());
+    String unchanged =
+        columns.stream()
+            .map(c -> c.name() + " IS json_extract(?2, '$." + c.name() + "')")
+            .collect(Collectors.joining(" AND "));
+    String sql =
+        "UPDATE "
+            + change.table()
+            + " SET ("
+            + names(columns)
+            + ") = ("
+            + values(columns)
+            + ") WHERE "
+            + unchanged;
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setString(1, change.before());
+      statement.setString(2, change.after());
+      statement.executeUpdate();
+    }
+  }
+
+  private static Change withFreeKey(Connection connection, Change change) throws SQLException {
+    boolean keyed =
+        ChangeLog.columns(connection, change.table()).stream()
+            .anyMatch(c -> c.name().equals("key"));
+    Change free = change;
+    for (int n = 2; keyed && keyIsTaken(connection, free); n++) {
+      free =
+          new Change(
+              change.table(),
+              change.rowId(),
+              ask(
+                  connection,
+                  "SELECT json_set(?1, '$.key', substr(json_extract(?1, '$.key'), 1, 70) || '-"
+                      + n
+                      + "')",
+                  change.before()),
+              change.after());
+    }
+    return free;
+  }
+
+  private static boolean keyIsTaken(Connection connection, Change change) throws SQLException {
+    return ask(
+            connection,
+            "SELECT count(*) FROM "
+                + change.table()
+                + " WHERE key = json_extract(?1, '$.key') AND id <> json_extract(?1, '$.id')",
+            change.before())
+        .equals("1");
+  }
+
+  private static String ask(Connection connection, String sql, String image) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setString(1, image);
+      try (ResultSet rows = statement.executeQuery()) {
+        return rows.getString(1);
       }
     }
   }

@@ -13,8 +13,6 @@ import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.WorkState;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -101,27 +99,9 @@ final class WorkStore {
     this.tx = tx;
   }
 
-  /** An item of a list that belongs to a row, with its place in the list. */
-  private record Placed<P, T>(Id<P> owner, int place, T item) {}
-
-  private static <P, T> Map<Long, List<T>> gather(List<Placed<P, T>> placed) {
-    Map<Long, List<T>> lists = new HashMap<>();
-    placed.forEach(
-        p -> lists.computeIfAbsent(p.owner().value(), id -> new ArrayList<>()).add(p.item()));
-    return lists;
-  }
-
-  private static <P, T> List<Placed<P, T>> place(Id<P> owner, List<T> items) {
-    List<Placed<P, T>> placed = new ArrayList<>();
-    for (int i = 0; i < items.size(); i++) {
-      placed.add(new Placed<>(owner, i + 1, items.get(i)));
-    }
-    return placed;
-  }
-
   List<Visit> visits() throws SQLException {
-    Map<Long, List<Visit.Part>> parts = gather(parts());
-    Map<Long, List<Visit.Move>> moves = gather(moves());
+    Map<Long, List<Visit.Part>> parts = Placed.gather(parts());
+    Map<Long, List<Visit.Move>> moves = Placed.gather(moves());
     return tx.list(
         VISIT.select("id"),
         row ->
@@ -183,7 +163,7 @@ final class WorkStore {
                 .set("handover", v.handover())
                 .set("note", v.note()));
     List<Placed<Visit, Visit.Part>> parts =
-        visits.stream().flatMap(v -> place(v.id(), v.surfaces()).stream()).toList();
+        visits.stream().flatMap(v -> Placed.place(v.id(), v.surfaces()).stream()).toList();
     tx.each(
         VISIT_SURFACE.cut(),
         visits,
@@ -199,7 +179,7 @@ final class WorkStore {
                 .set("done_on", p.item().doneOn())
                 .set("note", p.item().note()));
     List<Placed<Visit, Visit.Move>> moves =
-        visits.stream().flatMap(v -> place(v.id(), v.moves()).stream()).toList();
+        visits.stream().flatMap(v -> Placed.place(v.id(), v.moves()).stream()).toList();
     tx.each(
         VISIT_MOVE.cut(),
         visits,
@@ -220,7 +200,7 @@ final class WorkStore {
         tx.list(
             STEP_SURFACE.select("step_id, place"),
             row -> new Placed<>(row.id("step_id"), row.whole("place"), row.id("surface_id")));
-    Map<Long, List<Id<Surface>>> surfaces = gather(placed);
+    Map<Long, List<Id<Surface>>> surfaces = Placed.gather(placed);
     return tx.list(
         STEP.select("id"),
         row ->
@@ -283,7 +263,7 @@ final class WorkStore {
                 .set("climate_at", s.climate().map(Climate::takenAt))
                 .set("note", s.note()));
     List<Placed<Step, Id<Surface>>> surfaces =
-        steps.stream().flatMap(s -> place(s.id(), s.surfaces()).stream()).toList();
+        steps.stream().flatMap(s -> Placed.place(s.id(), s.surfaces()).stream()).toList();
     tx.each(
         STEP_SURFACE.cut(),
         steps,

@@ -2,6 +2,7 @@ package hullalmanac.sample;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
+import hullalmanac.core.record.Billing;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.Business;
@@ -12,6 +13,7 @@ import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Practice;
@@ -19,7 +21,10 @@ import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
+import hullalmanac.core.record.Tax;
+import hullalmanac.core.record.TaxTerms;
 import hullalmanac.core.record.Visit;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -32,6 +37,18 @@ import java.util.TreeMap;
 /** The sample while it is being made. */
 final class Draft {
   static final LocalDate AS_OF = LocalDate.of(2026, 5, 1);
+  private static final Currency DOLLARS = Currency.getInstance("USD");
+
+  private static final Billing BILLING =
+      new Billing(
+          TaxTerms.USUAL,
+          List.of(new Tax("sales tax", new BigDecimal("6"))),
+          Billing.Numbering.USUAL,
+          14,
+          new Billing.Charges(
+              Optional.of(new Money(6500, DOLLARS)),
+              Optional.of(new Money(9000, DOLLARS)),
+              Optional.of(new Money(70, DOLLARS))));
 
   final Random random = new Random(20_260_501L);
   final IdSource ids = new IdSource(random::nextLong);
@@ -86,7 +103,8 @@ final class Draft {
             Optional.of(AS_OF),
             new Business.Letterhead("Boatshed Lane 3, Quillhaven", ""),
             Business.Habits.USUAL,
-            Practice.STANDARD),
+            Practice.STANDARD,
+            BILLING),
         harbours,
         parties,
         boats,

@@ -43,11 +43,20 @@ import org.junit.jupiter.api.io.TempDir;
 class UndoTest {
   @TempDir Path folder;
 
-  private final Almanac sample = SampleRecord.make().almanac();
+  private final Almanac sample = unissued(SampleRecord.make().almanac());
 
   @BeforeEach
   void make() {
     Database.create(folder, SETTING);
+  }
+
+  /** The sample with its invoices as drafts: what was issued does not go out again. */
+  private static Almanac unissued(Almanac sample) {
+    return sample.with(
+        Edit.put(
+            sample.books().invoices().stream()
+                .map(i -> With.component(i, "issue", Optional.empty()))
+                .toList()));
   }
 
   private Database open() {

@@ -22,7 +22,7 @@ record Entry(
   /** Whether its name is a number or code, which is looked for whatever blanks are in it. */
   boolean coded() {
     return switch (hit.kind()) {
-      case HULL_NUMBER, BATCH, COAT -> true;
+      case HULL_NUMBER, BATCH, COAT, INVOICE -> true;
       default -> false;
     };
   }

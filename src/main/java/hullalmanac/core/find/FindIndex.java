@@ -96,7 +96,8 @@ public final class FindIndex {
     Rows rows = new Rows(almanac, today);
     Collator collator = Collator.getInstance(Locale.ROOT);
     List<Placed> placed = new ArrayList<>();
-    for (List<Entry> some : List.of(NameEntries.of(rows), NoteEntries.of(rows))) {
+    for (List<Entry> some :
+        List.of(NameEntries.of(rows), NoteEntries.of(rows), BooksEntries.of(rows))) {
       some.forEach(e -> placed.add(new Placed(e, collator.getCollationKey(start(e)))));
     }
     placed.sort(Placed.ORDER);

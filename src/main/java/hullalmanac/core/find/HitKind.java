@@ -15,7 +15,9 @@ public enum HitKind implements Coded {
   COAT("coat"),
   VISIT("visit"),
   FINDING("finding"),
-  PHOTO("photo");
+  PHOTO("photo"),
+  INVOICE("invoice"),
+  ESTIMATE("estimate");
 
   private final String code;
 

@@ -1,9 +1,11 @@
 package hullalmanac.core.find;
 
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Product;
@@ -28,6 +30,12 @@ public sealed interface Target {
 
   /** A photo of a boat. */
   record ToPhoto(Id<Photo> photo, Id<Boat> boat) implements OnBoat {}
+
+  /** An invoice or a credit, also as a draft. */
+  record ToInvoice(Id<Invoice> invoice) implements Target {}
+
+  /** An estimate. */
+  record ToEstimate(Id<Estimate> estimate) implements Target {}
 
   /** A person or a firm. */
   record ToParty(Id<Party> party) implements Target {}

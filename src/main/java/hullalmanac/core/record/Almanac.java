@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 /**
  * The whole of a record as values, without its change log and its photo files. Each list is in no
  * particular order; ids are unique within a list, and so are the people's own ids ({@code key}).
+ *
+ * @param books the rows that are about money
  */
 public record Almanac(
     Business business,
@@ -31,7 +33,8 @@ public record Almanac(
     List<Duty> duties,
     List<Finding> findings,
     List<Photo> photos,
-    List<ListReading> listReadings) {
+    List<ListReading> listReadings,
+    Books books) {
   public Almanac {
     harbours = List.copyOf(harbours);
     parties = List.copyOf(parties);
@@ -51,7 +54,7 @@ public record Almanac(
     listReadings = List.copyOf(listReadings);
   }
 
-  /** A record to which no list of a person's own was brought. */
+  /** A record without money, to which no list of a person's own was brought. */
   public Almanac(
       Business business,
       List<Harbour> harbours,
@@ -70,38 +73,71 @@ public record Almanac(
       List<Finding> findings,
       List<Photo> photos) {
     this(
-        business, harbours, parties, boats, roles, surfaces, berths, carePlans, products, bottles,
-        visits, steps, coats, duties, findings, photos, List.of());
+        business,
+        harbours,
+        parties,
+        boats,
+        roles,
+        surfaces,
+        berths,
+        carePlans,
+        products,
+        bottles,
+        visits,
+        steps,
+        coats,
+        duties,
+        findings,
+        photos,
+        List.of(),
+        Books.EMPTY);
   }
 
   /** A record of a business in which nothing has been written yet. */
   public static Almanac empty(Business business) {
     return new Almanac(
-        business, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-        List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        business,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        Books.EMPTY);
   }
 
   /** All rows, kind after kind: each refers only to rows of kinds before it, or of its own. */
   public List<Row> rows() {
-    return Stream.<List<? extends Row>>of(
-            harbours,
-            parties,
-            boats,
-            roles,
-            surfaces,
-            berths,
-            carePlans,
-            products,
-            bottles,
-            visits,
-            steps,
-            coats,
-            duties,
-            findings,
-            photos,
-            listReadings)
-        .<Row>flatMap(List::stream)
-        .toList();
+    Stream<Row> work =
+        Stream.<List<? extends Row>>of(
+                harbours,
+                parties,
+                boats,
+                roles,
+                surfaces,
+                berths,
+                carePlans,
+                products,
+                bottles,
+                visits,
+                steps,
+                coats,
+                duties,
+                findings,
+                photos,
+                listReadings)
+            .flatMap(List::stream);
+    return Stream.concat(work, books.rows()).toList();
   }
 
   /** This record after a change; a list in which something changed is in order of its ids. */
@@ -124,11 +160,22 @@ public record Almanac(
         changed.of(Duty.class, duties, Duty::id),
         changed.of(Finding.class, findings, Finding::id),
         changed.of(Photo.class, photos, Photo::id),
-        changed.of(ListReading.class, listReadings, ListReading::id));
+        changed.of(ListReading.class, listReadings, ListReading::id),
+        changed.books(books));
   }
 
   /** Applies an edit to one list after the other. */
   private record Changed(Edit edit) {
+    Books books(Books books) {
+      return new Books(
+          of(Rate.class, books.rates(), Rate::id),
+          of(Estimate.class, books.estimates(), Estimate::id),
+          of(Invoice.class, books.invoices(), Invoice::id),
+          of(Payment.class, books.payments(), Payment::id),
+          of(Trip.class, books.trips(), Trip::id),
+          of(Expense.class, books.expenses(), Expense::id));
+    }
+
     <R extends Row> List<R> of(Class<R> type, List<R> rows, Function<R, Id<R>> id) {
       Map<Id<R>, R> put = new HashMap<>();
       edit.put().stream()

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param letterhead what stands on paper beside the name
  * @param habits paper, week and how far ahead one looks
  * @param practice the numbers the forecast starts from
+ * @param billing how it asks for money
  */
 public record Business(
     String name,
@@ -28,7 +29,8 @@ public record Business(
     Optional<LocalDate> asOf,
     Letterhead letterhead,
     Habits habits,
-    Practice practice) {
+    Practice practice,
+    Billing billing) {
   public Business {
     Texts.require(name, "the name of the business");
     risk.ifPresent(Business::requireRisk);
@@ -138,6 +140,7 @@ public record Business(
         Optional.empty(),
         Letterhead.BLANK,
         Habits.USUAL,
-        Practice.STANDARD);
+        Practice.STANDARD,
+        Billing.USUAL);
   }
 }

@@ -21,7 +21,13 @@ public enum Kind implements Coded {
   DUTY("duties", "duty"),
   FINDING("findings", "finding"),
   PHOTO("photos", "photo"),
-  LIST_READING("list-readings", "list reading");
+  LIST_READING("list-readings", "list reading"),
+  RATE("rates", "rate"),
+  ESTIMATE("estimates", "estimate"),
+  INVOICE("invoices", "invoice"),
+  PAYMENT("payments", "payment"),
+  TRIP("trips", "trip"),
+  EXPENSE("expenses", "expense");
 
   private final String code;
   private final String one;

@@ -61,7 +61,13 @@ public final class RecordRules {
     additions.coats().forEach(rules::coat);
     additions.findings().forEach(rules::finding);
     additions.photos().forEach(rules::photo);
+    rules.problems.addAll(BooksRules.problems(existing, additions));
     return List.copyOf(rules.problems);
+  }
+
+  /** What is wrong with taking rows out of a record: what was issued stays. */
+  public static List<Problem> gone(Almanac existing, List<Row> gone) {
+    return BooksRules.gone(existing, gone);
   }
 
   private void problem(Kind kind, String key, String field, String message, String advice) {

@@ -17,7 +17,13 @@ public sealed interface Row
         Duty,
         Finding,
         Photo,
-        ListReading {
+        ListReading,
+        Rate,
+        Estimate,
+        Invoice,
+        Payment,
+        Trip,
+        Expense {
   /** Its identity within the record. */
   Id<? extends Row> id();
 

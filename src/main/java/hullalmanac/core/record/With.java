@@ -4,6 +4,9 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Copies of records in which one component is another. */
 public final class With {
@@ -27,6 +30,31 @@ public final class With {
     return set(record, name, component(inner, path.substring(dot + 1), value));
   }
 
+  /**
+   * A copy of a value in which each value of a type is another, wherever it stands within records,
+   * lists and optional values.
+   */
+  public static <V> Object each(Object value, Class<V> type, UnaryOperator<V> change) {
+    if (type.isInstance(value)) {
+      return change.apply(type.cast(value));
+    }
+    if (value instanceof Optional<?> maybe) {
+      return maybe.map(v -> each(v, type, change));
+    }
+    if (value instanceof List<?> list) {
+      return list.stream().map(v -> each(v, type, change)).toList();
+    }
+    return value instanceof Record row ? within(row, type, change) : value;
+  }
+
+  private static <V> Record within(Record row, Class<V> type, UnaryOperator<V> change) {
+    Object[] values =
+        Arrays.stream(row.getClass().getRecordComponents())
+            .map(c -> each(get(row, c), type, change))
+            .toArray();
+    return made(row, values);
+  }
+
   private static RecordComponent find(Record record, String name) {
     return Arrays.stream(record.getClass().getRecordComponents())
         .filter(c -> c.getName().equals(name))
@@ -42,6 +70,11 @@ public final class With {
         Arrays.stream(components)
             .map(c -> c.getName().equals(changed.getName()) ? value : get(record, c))
             .toArray();
+    return made(record, values);
+  }
+
+  private static <T extends Record> T made(T record, Object[] values) {
+    RecordComponent[] components = record.getClass().getRecordComponents();
     Class<?>[] types =
         Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
     @SuppressWarnings("unchecked")

@@ -40,6 +40,7 @@ final class Belongings {
     }
     if (row instanceof Party party) {
       takeAll(almanac.roles(), r -> r.party().equals(party.id()));
+      takeAll(almanac.books().invoices(), i -> !i.issued() && i.party().equals(party.id()));
     } else if (row instanceof Boat boat) {
       boat(boat);
     } else if (row instanceof Surface surface) {
@@ -67,6 +68,9 @@ final class Belongings {
     takeAll(almanac.carePlans(), p -> p.boat().equals(boat.id()));
     takeAll(almanac.visits(), v -> v.boat().equals(boat.id()));
     takeAll(almanac.photos(), p -> p.boat().equals(boat.id()));
+    takeAll(almanac.books().estimates(), e -> e.boat().equals(boat.id()));
+    takeAll(
+        almanac.books().invoices(), i -> !i.issued() && i.boat().equals(Optional.of(boat.id())));
   }
 
   private void visit(Visit visit) {

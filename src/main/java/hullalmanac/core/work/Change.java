@@ -5,6 +5,7 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.RecordRules;
 import hullalmanac.core.record.Row;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,10 +40,12 @@ public sealed interface Change {
 
   /** An edit, unless it would break a rule between the rows of the record. */
   static Change checked(Almanac almanac, Edit edit) {
-    List<Problem> problems =
+    List<Problem> problems = new ArrayList<>(RecordRules.gone(almanac, edit.gone()));
+    problems.addAll(
         RecordRules.problems(
             almanac.with(Edit.remove(edit.gone())),
-            Almanac.empty(almanac.business()).with(Edit.put(edit.put())));
+            Almanac.empty(almanac.business())
+                .with(new Edit(edit.business(), edit.put(), List.of()))));
     return problems.isEmpty() ? new Ready(edit) : new Refused(problems);
   }
 }

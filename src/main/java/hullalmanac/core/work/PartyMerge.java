@@ -1,7 +1,9 @@
 package hullalmanac.core.work;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.Row;
@@ -24,6 +26,7 @@ public final class PartyMerge {
    * record where it was in it.
    *
    * @param takes what to keep of a field; as usual where nothing is chosen
+   * @throws IllegalArgumentException when an invoice was issued to the other, which stays as it is
    */
   public static Edit edit(
       Almanac almanac, Party known, Party other, Map<SideBySide.Field, SideBySide.Take> takes) {
@@ -50,10 +53,33 @@ public final class PartyMerge {
         }
       }
     }
+    put.addAll(money(almanac, known, other));
     if (almanac.parties().stream().anyMatch(p -> p.id().equals(other.id()))) {
       gone.add(other);
     }
     return new Edit(Optional.empty(), put, gone);
+  }
+
+  /** Estimates, drafts and payments of the other, who are the known one's from then on. */
+  private static List<Row> money(Almanac almanac, Party known, Party other) {
+    List<Row> put = new ArrayList<>();
+    Books books = almanac.books();
+    for (Invoice invoice : books.invoices()) {
+      if (invoice.party().equals(other.id())) {
+        if (invoice.issued()) {
+          throw new IllegalArgumentException(
+              "the " + invoice.words() + " was issued to " + other.key() + " and stays with them");
+        }
+        put.add(With.component(invoice, "party", known.id()));
+      }
+    }
+    books.estimates().stream()
+        .filter(e -> e.party().equals(Optional.of(other.id())))
+        .forEach(e -> put.add(With.component(e, "party", Optional.of(known.id()))));
+    books.payments().stream()
+        .filter(p -> p.party().equals(other.id()))
+        .forEach(p -> put.add(With.component(p, "party", known.id())));
+    return put;
   }
 
   private static List<Object> sameRole(Role role) {

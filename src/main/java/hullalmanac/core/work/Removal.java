@@ -70,12 +70,31 @@ public final class Removal {
     if (!where.isEmpty()) {
       return Change.refused(inUse(found.get(), where));
     }
-    Removal removal = new Removal(almanac, Belongings.of(almanac, found.get()));
+    Set<Row> gone = Belongings.of(almanac, found.get());
+    Set<String> fast = new BooksLoosened(almanac, gone).holdingFast();
+    if (!fast.isEmpty()) {
+      return Change.refused(heldFast(found.get(), fast));
+    }
+    Removal removal = new Removal(almanac, gone);
     removal.loosen();
     return Change.checked(almanac, removal.edit());
   }
 
   private static Problem inUse(Row row, Set<String> where) {
+    return inUse(row, where, "Take those out first, or keep it");
+  }
+
+  /** What was issued and paid stays, and so does what it speaks of. */
+  private static Problem heldFast(Row row, Set<String> where) {
+    return inUse(
+        row,
+        where,
+        row instanceof Boat
+            ? "Invoices and payments stay, so keep her and write down that she is sold or retired"
+            : "Invoices and payments stay, so keep it");
+  }
+
+  private static Problem inUse(Row row, Set<String> where, String advice) {
     String some = where.stream().limit(WHERE_MOST).collect(Collectors.joining(", "));
     int more = where.size() - WHERE_MOST;
     return new Problem(
@@ -89,7 +108,7 @@ public final class Removal {
             + " is in use: "
             + some
             + (more > 0 ? " and " + more + " more" : ""),
-        "Take those out first, or keep it");
+        advice);
   }
 
   /** Where a harbour, product or bottle is used, in words. */
@@ -154,6 +173,7 @@ public final class Removal {
     almanac.photos().stream()
         .filter(p -> stays(p) && goes(Surface.class, p.surface()))
         .forEach(p -> put(Altered.withoutSurface(p)));
+    new BooksLoosened(almanac, gone).changed().forEach(this::put);
     each(Visit.class).forEach(this::skip);
   }
 

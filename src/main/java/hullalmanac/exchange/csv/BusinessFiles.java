@@ -5,9 +5,13 @@ import static hullalmanac.exchange.csv.Column.text;
 import static hullalmanac.exchange.csv.Column.value;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Billing;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Practice;
+import hullalmanac.core.record.Tax;
+import hullalmanac.core.record.TaxTerms;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -35,7 +39,19 @@ final class BusinessFiles {
               value("paper"),
               value("first_day"),
               value("lead_weeks"),
-              value("practice"))) {
+              value("practice"),
+              value("tax_inclusive"),
+              value("tax_at"),
+              value("rounding"),
+              text("taxes"),
+              text("invoice_prefix"),
+              text("credit_prefix"),
+              value("number_year"),
+              value("number_digits"),
+              value("days_to_pay"),
+              value("hour_price"),
+              value("least_price"),
+              value("distance_price"))) {
         @Override
         List<Business> rows(Almanac almanac, Keys keys) {
           return List.of(almanac.business());
@@ -55,6 +71,7 @@ final class BusinessFiles {
               .put("first_day", b.habits().firstDay().name().toLowerCase(Locale.ROOT))
               .put("lead_weeks", b.habits().leadWeeks())
               .put("practice", b.practice().text());
+          put(out, b.billing());
         }
 
         @Override
@@ -77,20 +94,20 @@ final class BusinessFiles {
           Practice practice =
               in.maybe("practice", Practice::parse, "Write it as risk-dark=0.25 shed=0.1")
                   .orElse(Practice.STANDARD);
-          return habits.flatMap(
-              h ->
-                  in.made(
-                      () ->
-                          new Business(
-                              in.text("name"),
-                              currency,
-                              units,
-                              order,
-                              risk,
-                              asOf,
-                              letterhead,
-                              h,
-                              practice)));
+          Optional<Billing> billing = billing(in, currency);
+          return in.made(
+              () ->
+                  new Business(
+                      in.text("name"),
+                      currency,
+                      units,
+                      order,
+                      risk,
+                      asOf,
+                      letterhead,
+                      habits.orElseThrow(),
+                      practice,
+                      billing.orElseThrow()));
         }
       };
 
@@ -101,6 +118,41 @@ final class BusinessFiles {
             .orElse(usual.firstDay());
     int weeks = in.maybeWhole("lead_weeks").orElse(usual.leadWeeks());
     return in.made(() -> new Business.Habits(paper, first, weeks));
+  }
+
+  private static void put(Out out, Billing b) {
+    MoneyFiles.put(out, b.terms());
+    out.put("taxes", Tax.text(b.taxes()))
+        .put("invoice_prefix", b.numbering().invoices())
+        .put("credit_prefix", b.numbering().credits())
+        .put("number_year", b.numbering().year())
+        .put("number_digits", b.numbering().digits())
+        .put("days_to_pay", b.daysToPay())
+        .put("hour_price", b.charges().hour())
+        .put("least_price", b.charges().least())
+        .put("distance_price", b.charges().distance());
+  }
+
+  private static Optional<Billing> billing(In in, Currency currency) {
+    Billing usual = Billing.USUAL;
+    TaxTerms terms = MoneyFiles.terms(in, usual.terms());
+    List<Tax> taxes = BooksFiles.taxes(in);
+    Billing.YearForm year =
+        in.coded(Billing.YearForm.class, "number_year", usual.numbering().year());
+    int digits = in.maybeWhole("number_digits").orElse(usual.numbering().digits());
+    int days = in.maybeWhole("days_to_pay").orElse(usual.daysToPay());
+    Optional<Money> hour = MoneyFiles.money(in, "hour_price", currency);
+    Optional<Money> least = MoneyFiles.money(in, "least_price", currency);
+    Optional<Money> distance = MoneyFiles.money(in, "distance_price", currency);
+    return in.made(
+        () ->
+            new Billing(
+                terms,
+                taxes,
+                new Billing.Numbering(
+                    in.text("invoice_prefix"), in.text("credit_prefix"), year, digits),
+                days,
+                new Billing.Charges(hour, least, distance)));
   }
 
   private static DayOfWeek day(String text) {

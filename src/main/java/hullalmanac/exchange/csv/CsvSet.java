@@ -3,6 +3,7 @@ package hullalmanac.exchange.csv;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Business;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
 import java.io.IOException;
@@ -40,9 +41,7 @@ public final class CsvSet {
 
   /** Names of all files of the set, in the order in which they are written. */
   public static List<String> files() {
-    return SetReader.kinds(hullalmanac.core.record.Business.unnamed().currency()).stream()
-        .map(CsvKind::file)
-        .toList();
+    return SetReader.kinds(new MoneyFiles(Business.unnamed())).stream().map(CsvKind::file).toList();
   }
 
   /**
@@ -63,7 +62,7 @@ public final class CsvSet {
   public static Map<String, String> texts(Almanac almanac, boolean withSecrets) {
     Keys keys = KeysOf.almanac(almanac);
     Map<String, String> texts = new LinkedHashMap<>();
-    for (CsvKind<?> kind : SetReader.kinds(almanac.business().currency())) {
+    for (CsvKind<?> kind : SetReader.kinds(new MoneyFiles(almanac.business()))) {
       if (withSecrets || kind != PlaceFiles.SECRETS) {
         texts.put(kind.file(), text(kind, almanac, keys));
       }

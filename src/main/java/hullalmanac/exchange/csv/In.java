@@ -1,10 +1,12 @@
 package hullalmanac.exchange.csv;
 
 import hullalmanac.core.record.Coded;
+import hullalmanac.core.record.Decimals;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Numbers;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -157,11 +159,20 @@ final class In {
   }
 
   double realOf(String text) {
+    return Numbers.real(pointed(text));
+  }
+
+  /** An exact decimal number. */
+  BigDecimal decimalOf(String text) {
+    return Decimals.parse(pointed(text));
+  }
+
+  private String pointed(String text) {
     boolean comma =
         context.decimalComma()
             && text.indexOf('.') < 0
             && text.indexOf(',') == text.lastIndexOf(',');
-    return Numbers.real(comma ? text.replace(',', '.') : text);
+    return comma ? text.replace(',', '.') : text;
   }
 
   Optional<Double> maybeReal(String column) {

@@ -27,6 +27,12 @@ final class KeysOf {
     note(keys, Kind.DUTY, a.duties(), x -> x.key(), x -> x.id());
     note(keys, Kind.FINDING, a.findings(), x -> x.key(), x -> x.id());
     note(keys, Kind.PHOTO, a.photos(), x -> x.key(), x -> x.id());
+    note(keys, Kind.RATE, a.books().rates(), x -> x.key(), x -> x.id());
+    note(keys, Kind.ESTIMATE, a.books().estimates(), x -> x.key(), x -> x.id());
+    note(keys, Kind.INVOICE, a.books().invoices(), x -> x.key(), x -> x.id());
+    note(keys, Kind.PAYMENT, a.books().payments(), x -> x.key(), x -> x.id());
+    note(keys, Kind.TRIP, a.books().trips(), x -> x.key(), x -> x.id());
+    note(keys, Kind.EXPENSE, a.books().expenses(), x -> x.key(), x -> x.id());
     note(keys, Kind.LIST_READING, a.listReadings(), x -> x.key(), x -> x.id());
     return keys;
   }

@@ -4,7 +4,9 @@ import hullalmanac.core.record.Coded;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Length;
+import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Numbers;
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +50,12 @@ final class Out {
     }
     if (value instanceof Double number) {
       return Numbers.plain(number);
+    }
+    if (value instanceof BigDecimal number) {
+      return number.toPlainString();
+    }
+    if (value instanceof Money money) {
+      return money.amount().toPlainString();
     }
     if (value instanceof Boolean flag) {
       return flag ? "yes" : "no";

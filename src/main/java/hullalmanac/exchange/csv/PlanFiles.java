@@ -11,7 +11,6 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Numbers;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.Comparator;
@@ -52,7 +51,7 @@ final class PlanFiles {
             .put("work", p.work())
             .put("every_weeks", p.everyWeeks())
             .put("months", p.months().stream().map(Month::getValue).toList())
-            .put("price", p.price().map(m -> m.amount().toPlainString()))
+            .put("price", p.price())
             .put("from", p.from())
             .put("until", p.until())
             .put("skips", p.skips());
@@ -65,7 +64,7 @@ final class PlanFiles {
         int weeks = in.maybeWhole("every_weeks").orElse(1);
         List<Month> months =
             in.list("months", PlanFiles::month, "Write the numbers of months, such as 5|6|7");
-        Optional<Money> price = in.maybe("price", t -> money(in, t, currency), "Write it as 45.00");
+        Optional<Money> price = MoneyFiles.money(in, "price", currency);
         LocalDate from = in.day("from");
         Optional<LocalDate> until = in.maybeDay("until");
         List<LocalDate> skips = in.list("skips", In::dayOf, "Write days as 2026-05-01|2026-06-01");
@@ -93,14 +92,5 @@ final class PlanFiles {
       throw new IllegalArgumentException("there is no month " + text);
     }
     return Month.of(month);
-  }
-
-  private static Money money(In in, String text, Currency currency) {
-    try {
-      return Money.of(BigDecimal.valueOf(in.realOf(text)), currency);
-    } catch (ArithmeticException e) {
-      throw new IllegalArgumentException(
-          text + " has more decimals than " + currency.getCurrencyCode() + " has", e);
-    }
   }
 }

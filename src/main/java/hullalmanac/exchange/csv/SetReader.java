@@ -11,13 +11,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Reads the lists of a folder: first all ids, then all rows, so that rows may refer to each other
@@ -40,28 +40,30 @@ final class SetReader {
   }
 
   /** All files of the set, in the order in which they are written. */
-  static List<CsvKind<?>> kinds(Currency currency) {
-    return List.of(
-        BusinessFiles.BUSINESS,
-        PlaceFiles.HARBOURS,
-        BoatFiles.PARTIES,
-        BoatFiles.BOATS,
-        BoatFiles.ROLES,
-        BoatFiles.SURFACES,
-        PlaceFiles.BERTHS,
-        PlaceFiles.SECRETS,
-        PlanFiles.carePlans(currency),
-        ProductFiles.PRODUCTS,
-        ProductFiles.BOTTLES,
-        WorkFiles.VISITS,
-        WorkFiles.VISIT_SURFACES,
-        WorkFiles.VISIT_MOVES,
-        WorkFiles.STEPS,
-        CoatFiles.COATS,
-        CoatFiles.DUTIES,
-        FindingFiles.FINDINGS,
-        FindingFiles.PHOTOS,
-        ListFiles.READINGS);
+  static List<CsvKind<?>> kinds(MoneyFiles money) {
+    List<CsvKind<?>> work =
+        List.of(
+            BusinessFiles.BUSINESS,
+            PlaceFiles.HARBOURS,
+            BoatFiles.PARTIES,
+            BoatFiles.BOATS,
+            BoatFiles.ROLES,
+            BoatFiles.SURFACES,
+            PlaceFiles.BERTHS,
+            PlaceFiles.SECRETS,
+            money.carePlans,
+            ProductFiles.PRODUCTS,
+            ProductFiles.BOTTLES,
+            WorkFiles.VISITS,
+            WorkFiles.VISIT_SURFACES,
+            WorkFiles.VISIT_MOVES,
+            WorkFiles.STEPS,
+            CoatFiles.COATS,
+            CoatFiles.DUTIES,
+            FindingFiles.FINDINGS,
+            FindingFiles.PHOTOS,
+            ListFiles.READINGS);
+    return Stream.concat(work.stream(), money.books().stream()).toList();
   }
 
   CsvSet.ReadResult read() {
@@ -70,10 +72,10 @@ final class SetReader {
     }
     table(BusinessFiles.BUSINESS);
     Business business = business();
-    CsvKind<hullalmanac.core.record.CarePlan> plans = PlanFiles.carePlans(business.currency());
-    for (CsvKind<?> kind : kinds(business.currency())) {
+    MoneyFiles money = new MoneyFiles(business);
+    for (CsvKind<?> kind : kinds(money)) {
       if (kind != BusinessFiles.BUSINESS) {
-        table(kind.file().equals(plans.file()) ? plans : kind);
+        table(kind);
       }
     }
     noteIds();
@@ -86,7 +88,7 @@ final class SetReader {
             all(BoatFiles.ROLES),
             all(BoatFiles.SURFACES),
             berths(),
-            all(plans),
+            all(money.carePlans),
             all(ProductFiles.PRODUCTS),
             all(ProductFiles.BOTTLES),
             visits(),
@@ -95,8 +97,19 @@ final class SetReader {
             all(CoatFiles.DUTIES),
             all(FindingFiles.FINDINGS),
             all(FindingFiles.PHOTOS),
-            all(ListFiles.READINGS));
+            all(ListFiles.READINGS),
+            new BooksReader(this, money).read());
     return new CsvSet.ReadResult(additions, problems, places);
+  }
+
+  /** Whether no problem was found yet. */
+  boolean sound() {
+    return problems.isEmpty();
+  }
+
+  /** Notes a problem of a file that is of no one line. */
+  void problem(String file, String column, String message, String advice) {
+    problems.add(new CsvProblem(file, 0, column, message, advice));
   }
 
   private boolean folderIsReadable() {
@@ -189,7 +202,7 @@ final class SetReader {
                         "Give each row an id of its own, or take the row out")));
   }
 
-  private <T> List<T> all(CsvKind<T> kind) {
+  <T> List<T> all(CsvKind<T> kind) {
     CsvTable table = tables.get(kind);
     if (table == null) {
       return List.of();
@@ -267,7 +280,7 @@ final class SetReader {
   }
 
   /** A line that belongs to a row of the record, not of the set, would be lost: refuse it. */
-  private <T> void requireOwners(String file, java.util.Set<Id<T>> named, List<Id<T>> owners) {
+  <T> void requireOwners(String file, java.util.Set<Id<T>> named, List<Id<T>> owners) {
     if (problems.isEmpty() && !owners.containsAll(named)) {
       problems.add(
           new CsvProblem(

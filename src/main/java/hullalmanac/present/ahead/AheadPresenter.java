@@ -349,6 +349,7 @@ public final class AheadPresenter {
     if (!look.isEmpty()) {
       beside.add(new Aside("Look at it", look));
     }
+    beside.addAll(MoneyAsides.of(fleet, lookups));
     return beside;
   }
 

@@ -131,6 +131,8 @@ public final class BoatSheet extends FleetSheet {
     blocks.add(
         buttons(
             new SheetState.Button("done", "Done", true),
+            new SheetState.Button("price", "What it costs", false),
+            new SheetState.Button("estimate", "New estimate", false),
             new SheetState.Button("changes", "What changed", false),
             new SheetState.Button("remove", "Remove this boat", false)));
     blocks.add(surfaces.grid(fleet, "No surface is known yet."));
@@ -176,6 +178,8 @@ public final class BoatSheet extends FleetSheet {
   private void press(String button, Fleet fleet) {
     switch (button) {
       case "done" -> desk.leave();
+      case "price" -> desk.open(new PriceSheet(desk, Optional.of(boat), false));
+      case "estimate" -> NewEstimate.begin(desk, fleet, boat);
       case "changes" ->
           desk.open(new ChangesSheet(desk, hullalmanac.core.record.Kind.BOAT, boat, name()));
       case "remove" -> one(fleet).ifPresent(this::remove);

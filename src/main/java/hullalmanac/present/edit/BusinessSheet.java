@@ -28,6 +28,7 @@ public final class BusinessSheet extends FleetSheet {
   public enum Page {
     PAPER("Name and letterhead", "For print and mail"),
     MEASURES("Money, lengths and dates", "Currency, units, order of dates"),
+    BILLING("Prices, taxes and numbers", "Hour, least price, taxes, rounding, invoices"),
     REMINDERS("Reminders", "How early, and how sure");
 
     private final String name;
@@ -85,6 +86,7 @@ public final class BusinessSheet extends FleetSheet {
               make.choice("units", "Lengths first in", Business.Units.class, Business::units),
               make.choice("dayOrder", "12/5 is read", Business.DayOrder.class, Business::dayOrder),
               firstDay());
+      case BILLING -> BillingFields.of(make);
       case REMINDERS ->
           List.of(
               make.whole(

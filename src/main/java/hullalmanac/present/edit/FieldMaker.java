@@ -12,6 +12,7 @@ import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Numbers;
 import hullalmanac.core.record.Quantity;
+import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Unit;
 import hullalmanac.core.record.With;
@@ -37,7 +38,7 @@ public record FieldMaker(Business business, LocalDate today) {
   /** A row that can be chosen, by its name. */
   public record Named<R>(Id<R> id, String name) {}
 
-  private static <T extends Record> Entry<T> set(T row, String id, Object value, String echo) {
+  static <T extends Record> Entry<T> set(T row, String id, Object value, String echo) {
     try {
       return new Entry.Read<>(With.component(row, id, value), echo);
     } catch (IllegalArgumentException e) {
@@ -170,6 +171,60 @@ public record FieldMaker(Business business, LocalDate today) {
         new Input.Line(""),
         row -> get.apply(row).map(m -> m.amount().toPlainString()).orElse(""),
         (row, typed) -> maybe(row, id, money(NumberEntry.read(typed), decimals)));
+  }
+
+  /** An amount in the business's currency; one is needed. */
+  <T extends Record> FieldOf<T> price(String id, String label, Function<T, Money> get) {
+    int decimals = business.currency().getDefaultFractionDigits();
+    return new FieldOf<>(
+        id,
+        label + ", " + business.currency().getCurrencyCode(),
+        new Input.Line(""),
+        row -> get.apply(row).amount().toPlainString(),
+        (row, typed) ->
+            needed(
+                row,
+                id,
+                money(NumberEntry.read(typed), decimals),
+                "An amount is needed here, such as 45."));
+  }
+
+  /** An exact number; one is needed. */
+  <T extends Record> FieldOf<T> decimal(String id, String label, Function<T, BigDecimal> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(""),
+        row -> get.apply(row).toPlainString(),
+        (row, typed) ->
+            needed(row, id, NumberEntry.read(typed), "A number is needed here, such as 2.5."));
+  }
+
+  /** An exact number, where there is one. */
+  <T extends Record> FieldOf<T> maybeDecimal(
+      String id, String label, Function<T, Optional<BigDecimal>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line(""),
+        row -> get.apply(row).map(BigDecimal::toPlainString).orElse(""),
+        (row, typed) -> maybe(row, id, NumberEntry.read(typed)));
+  }
+
+  /** Taxes as {@code sales tax 7.25, county tax 1}. */
+  <T extends Record> FieldOf<T> taxes(String id, String label, Function<T, List<Tax>> get) {
+    return new FieldOf<>(
+        id,
+        label,
+        new Input.Line("sales tax 7.25"),
+        row -> get.apply(row).stream().map(Tax::text).collect(Collectors.joining(", ")),
+        (row, typed) -> {
+          try {
+            return set(row, id, Tax.parse(typed.replaceAll(",\\s+", "|")), "");
+          } catch (IllegalArgumentException e) {
+            return new Entry.Refused<>(sentence(e.getMessage()));
+          }
+        });
   }
 
   private Entry<Money> money(Entry<BigDecimal> amount, int decimals) {

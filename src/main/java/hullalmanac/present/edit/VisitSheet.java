@@ -137,7 +137,7 @@ public final class VisitSheet extends FleetSheet {
         new SheetState.Buttons(List.of(new SheetState.Button("add step", "Add a step", false))));
     blocks.add(photos.block(fleet));
     blocks.add(new SheetState.Words(String.join("\n", words(fleet, v))));
-    blocks.add(new SheetState.Buttons(buttons(v)));
+    blocks.add(new SheetState.Buttons(buttons(fleet, v)));
     return new SheetState(
         new Lookups(fleet.almanac(), fleet.asOf()).boat(v.boat()).name(),
         heading(fleet, v),
@@ -158,13 +158,16 @@ public final class VisitSheet extends FleetSheet {
     };
   }
 
-  private static List<SheetState.Button> buttons(Visit v) {
+  private static List<SheetState.Button> buttons(Fleet fleet, Visit v) {
     List<SheetState.Button> buttons = new ArrayList<>();
     if (v.status() == VisitStatus.PLANNED) {
       buttons.add(new SheetState.Button("finish", "Finish", true));
       buttons.add(new SheetState.Button("done", "Back", false));
     } else {
       buttons.add(new SheetState.Button("done", "Done", true));
+    }
+    if (v.status() == VisitStatus.DONE) {
+      buttons.add(VisitInvoice.button(fleet, v));
     }
     buttons.add(new SheetState.Button("changes", "What changed", false));
     buttons.add(new SheetState.Button("remove", "Remove this visit", false));
@@ -263,6 +266,7 @@ public final class VisitSheet extends FleetSheet {
     Optional<Visit> now = one(fleet);
     switch (button) {
       case "finish" -> whenAllTaken(() -> now.ifPresent(v -> finish(fleet, v)));
+      case "invoice" -> now.ifPresent(v -> VisitInvoice.open(desk, fleet, v));
       case "add step" -> now.ifPresent(v -> steps.add(fleet, v));
       case "changes" ->
           desk.open(

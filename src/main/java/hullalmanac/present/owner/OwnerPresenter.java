@@ -7,9 +7,11 @@ import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.BoatTimeline;
+import hullalmanac.core.takings.OpenItems;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.boats.BoatsPresenter;
+import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
@@ -109,7 +111,21 @@ public final class OwnerPresenter {
         newest,
         newest.size() == pairs.size()
             ? ""
-            : "The newest " + newest.size() + " of " + pairs.size() + " pairs");
+            : "The newest " + newest.size() + " of " + pairs.size() + " pairs",
+        toPay(fleet, id));
+  }
+
+  private static List<String> toPay(Fleet fleet, Id<Boat> boat) {
+    return OpenItems.ofOwner(fleet.almanac(), boat, fleet.asOf()).stream()
+        .map(
+            i ->
+                i.open().words()
+                    + (i.open().equals(i.total()) ? "" : " of " + i.total().words())
+                    + " of "
+                    + i.invoice().words()
+                    + (i.daysLate() > 0 ? ", which was due on " : ", due on ")
+                    + DateWords.dated(i.invoice().issue().orElseThrow().due()))
+        .toList();
   }
 
   private static String facts(Boat boat, Lookups lookups) {

@@ -5,7 +5,8 @@ import hullalmanac.present.boats.BoatPage;
 import java.util.List;
 
 /**
- * A boat as her owner sees her: no prices, notes, keys, absences or names of people.
+ * A boat as her owner sees her: no prices but what is still to pay, no notes, keys, absences or
+ * names of people.
  *
  * @param facts length, type and harbour
  * @param next what comes next, and why
@@ -13,6 +14,7 @@ import java.util.List;
  * @param history visits that were done, newest first
  * @param pairs pictures before and after, newest first
  * @param morePairs says how many older pairs are not among them; empty when all are
+ * @param toPay what of invoices to who owns her is still to pay, a sentence each
  */
 public record OwnerState(
     String name,
@@ -21,10 +23,12 @@ public record OwnerState(
     BoatTimeline timeline,
     List<Visited> history,
     List<Pair> pairs,
-    String morePairs) {
+    String morePairs,
+    List<String> toPay) {
   public OwnerState {
     history = List.copyOf(history);
     pairs = List.copyOf(pairs);
+    toPay = List.copyOf(toPay);
   }
 
   /**

@@ -7,6 +7,7 @@ import hullalmanac.present.Look;
 import hullalmanac.present.edit.BusinessSheet;
 import hullalmanac.present.edit.LookSheet;
 import hullalmanac.present.edit.PracticeSheet;
+import hullalmanac.present.edit.RatesSheet;
 import hullalmanac.present.edit.RecordSheet;
 import hullalmanac.present.house.House;
 import hullalmanac.present.settings.SettingsState.Page;
@@ -53,6 +54,8 @@ public final class SettingsPresenter {
     for (BusinessSheet.Page page : BusinessSheet.Page.values()) {
       pages.put(new Page(page.words(), page.about()), () -> new BusinessSheet(desk, page));
     }
+    pages.put(
+        new Page("Rates by length", "What a foot or a metre costs"), () -> new RatesSheet(desk));
     pages.put(new Page("How it looks", "Light or dark, size, targets"), () -> new LookSheet(looks));
     pages.put(
         new Page("The record and its copies", "Where it lies, moving, a second place"),

@@ -1,5 +1,6 @@
 package hullalmanac.present.sheet;
 
+import hullalmanac.core.record.Signature;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -123,6 +124,18 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
       fields = List.copyOf(fields);
     }
   }
+
+  /**
+   * A field to sign in with a pointer, or a signature that was drawn.
+   *
+   * @param at where what is drawn is entered, as {@link Signature#text}; empty when it was wiped
+   *     off
+   * @param words what is to be done, or what was
+   * @param strokes what was drawn, as such a text; empty when nothing was
+   * @param open whether one can draw
+   */
+  public record Sign(At at, String heading, String words, String strokes, boolean open)
+      implements Block {}
 
   /** Things to do. */
   public record Buttons(List<Button> buttons) implements Block {

@@ -8,6 +8,7 @@ public enum Place {
   BOATS("Boats", 2, Topic.BOATS),
   PEOPLE("People", 3, Topic.PEOPLE),
   SHELF("Shelf", 5, Topic.SHELF),
+  TAKINGS("Takings", 6, Topic.TAKINGS),
   RECKONER("Reckoner", 7, Topic.RECKONER),
   SETTINGS("Settings", 8, Topic.SETTINGS);
 

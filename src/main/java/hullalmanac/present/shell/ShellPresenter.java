@@ -27,11 +27,11 @@ import hullalmanac.present.settings.SettingsPresenter;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shelf.ShelfPresenter;
 import hullalmanac.present.table.TableMemory;
+import hullalmanac.present.takings.TakingsPresenter;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
-import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,6 +52,7 @@ public final class ShellPresenter implements Desk {
   private final BoatsPresenter boats;
   private final PeoplePresenter people = new PeoplePresenter(this);
   private final ShelfPresenter shelf = new ShelfPresenter(this);
+  private final TakingsPresenter takings = new TakingsPresenter(this);
   private final ReckonerPresenter reckoner = new ReckonerPresenter(this);
   private final TimedPresenter timed = new TimedPresenter(this);
   private final TableMemory tables = new TableMemory();
@@ -72,9 +73,6 @@ public final class ShellPresenter implements Desk {
   private Optional<String> trouble = Optional.empty();
   private EditService.Standing standing =
       new EditService.Standing(Optional.empty(), Optional.empty());
-
-  private record Read(
-      Almanac almanac, LocalDate today, String status, EditService.Standing standing) {}
 
   public ShellPresenter(FleetService service, EditService edits, TaskRunner tasks) {
     this.service = service;
@@ -112,6 +110,10 @@ public final class ShellPresenter implements Desk {
 
   public ShelfPresenter shelf() {
     return shelf;
+  }
+
+  public TakingsPresenter takings() {
+    return takings;
   }
 
   public ReckonerPresenter reckoner() {
@@ -326,7 +328,16 @@ public final class ShellPresenter implements Desk {
 
   /** Takes back the newest act. */
   public void undo() {
-    act(EditService::undo, what -> said(what, "Taken back: ", "There is nothing to take back."));
+    AtomicReference<Optional<String>> what = new AtomicReference<>(Optional.empty());
+    during(
+        () -> {
+          Optional<String> stops = edits.whyNoUndo();
+          if (stops.isEmpty()) {
+            what.set(edits.undo());
+          }
+          return stops;
+        },
+        () -> said(what.get(), "Taken back: ", "There is nothing to take back."));
   }
 
   /** Does again what was undone last. */
@@ -355,24 +366,6 @@ public final class ShellPresenter implements Desk {
     return edits.ids();
   }
 
-  /** An act that says when it was refused. */
-  private interface Deed {
-    Optional<String> refused();
-  }
-
-  /** What a deed left: a refusal, or the record as it stands then. */
-  private record After(Optional<String> refused, Optional<Read> read) {}
-
-  private After after(Deed deed) {
-    Optional<String> refused = deed.refused();
-    return new After(
-        refused,
-        refused.isPresent()
-            ? Optional.empty()
-            : Optional.of(
-                new Read(service.read(), service.today(), service.status(), edits.standing())));
-  }
-
   /**
    * Does a deed, then reads the record and shows it. Only the newest reading is shown; what follows
    * the deeds before it follows then, too.
@@ -380,7 +373,7 @@ public final class ShellPresenter implements Desk {
   private void during(Deed deed, Runnable done) {
     tasks.run(
         Lane.DATABASE,
-        () -> after(deed),
+        () -> deed.done(service, edits),
         after -> {
           after
               .read()
@@ -399,7 +392,7 @@ public final class ShellPresenter implements Desk {
     publish();
   }
 
-  private void reckon(Read read, long mine) {
+  private void reckon(Deed.Read read, long mine) {
     if (fleet.isEmpty()) {
       reckonFirst(read, mine);
       return;
@@ -419,7 +412,7 @@ public final class ShellPresenter implements Desk {
   }
 
   /** What is due is reckoned and shown before all else: that is what one waits for. */
-  private void reckonFirst(Read read, long mine) {
+  private void reckonFirst(Deed.Read read, long mine) {
     tasks.run(
         Lane.COMPUTING,
         () -> Fleet.dueOf(read.almanac(), read.today()),
@@ -443,7 +436,7 @@ public final class ShellPresenter implements Desk {
         this::failed);
   }
 
-  private void say(Read read, Fleet after) {
+  private void say(Deed.Read read, Fleet after) {
     boolean sample = read.almanac().business().asOf().isPresent();
     status =
         sample
@@ -460,6 +453,7 @@ public final class ShellPresenter implements Desk {
     boats.show(after);
     people.show(after);
     shelf.show(after);
+    takings.show(after);
     reckoner.show(after);
     settings.show(after);
     find.show(after);
@@ -527,6 +521,12 @@ public final class ShellPresenter implements Desk {
     } else if (target instanceof Target.ToHarbour found) {
       ahead.chooseHarbour(found.harbour());
       go(Place.AHEAD);
+    } else if (target instanceof Target.ToInvoice found) {
+      takings.choose(found.invoice());
+      go(Place.TAKINGS);
+    } else if (target instanceof Target.ToEstimate found) {
+      takings.chooseEstimate(found.estimate());
+      go(Place.TAKINGS);
     } else if (target instanceof Target.ToProduct found) {
       shelf.choose(found.product());
       go(Place.SHELF);

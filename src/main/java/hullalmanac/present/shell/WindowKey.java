@@ -11,6 +11,7 @@ public enum WindowKey {
   BOATS("Ctrl+2", "Boats", "menu 2"),
   PEOPLE("Ctrl+3", "People", "menu 3"),
   SHELF("Ctrl+5", "Shelf", "menu 5"),
+  TAKINGS("Ctrl+6", "Takings", "menu 6"),
   RECKONER("Ctrl+7", "Reckoner", "menu 7"),
   SETTINGS("Ctrl+8", "Settings", "menu 8"),
   HELP("F1", "what the guide says of where you are; Esc leaves it", "F1"),

@@ -18,7 +18,10 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 
-/** A boat as her owner sees her: what comes next and why, the boat over time, what was done. */
+/**
+ * A boat as her owner sees her: what comes next and why, the boat over time, what was done and is
+ * to pay.
+ */
 public final class OwnerPanel extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int WIDEST = 1500;
@@ -84,6 +87,10 @@ public final class OwnerPanel extends JPanel {
             ? history(state)
             : new Sides(new PairList(state, pictures), Optional.of(history(state))),
         "wmin 0");
+    if (!state.toPay().isEmpty()) {
+      column.add(Labels.heading("Still to pay"), "wmin 0, gaptop 24, gapbottom 4");
+      state.toPay().forEach(open -> column.add(Labels.wrapped(open, false), "wmin 60"));
+    }
     return column;
   }
 

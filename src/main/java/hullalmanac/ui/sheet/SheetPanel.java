@@ -1,5 +1,6 @@
 package hullalmanac.ui.sheet;
 
+import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.table.TableMemory;
@@ -46,6 +47,7 @@ public final class SheetPanel extends JPanel {
   private final transient Map<String, GridView> grids = new LinkedHashMap<>();
   private final transient Map<String, PhotosView> photos = new LinkedHashMap<>();
   private final transient Map<String, FilesView> files = new LinkedHashMap<>();
+  private final transient Map<At, SignView> signs = new LinkedHashMap<>();
   private final transient Map<String, AnswerView> answers = new LinkedHashMap<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
@@ -221,6 +223,8 @@ public final class SheetPanel extends JPanel {
       photos.get(some.id()).show(some);
     } else if (block instanceof SheetState.Files some) {
       files.get(some.id()).show(some);
+    } else if (block instanceof SheetState.Sign sign) {
+      signs.get(sign.at()).show(sign);
     } else if (block instanceof SheetState.Answer answer) {
       answers.get(answer.id()).show(answer);
     } else if (block instanceof SheetState.Words words) {
@@ -255,6 +259,9 @@ public final class SheetPanel extends JPanel {
     } else if (block instanceof SheetState.Files some) {
       shape.add("files " + some.id());
       shape.add(List.of(some.heading(), some.choose()));
+    } else if (block instanceof SheetState.Sign sign) {
+      shape.add("sign " + sign.at());
+      shape.add(List.of(sign.heading(), sign.words(), sign.open()));
     } else if (block instanceof SheetState.Answer answer) {
       shape.add("answer " + answer.id());
     } else if (block instanceof SheetState.Words words) {
@@ -289,6 +296,7 @@ public final class SheetPanel extends JPanel {
     fields.clear();
     photos.clear();
     files.clear();
+    signs.clear();
     answers.clear();
     ScrollColumn column =
         new ScrollColumn(
@@ -321,7 +329,9 @@ public final class SheetPanel extends JPanel {
             : block instanceof SheetState.Buttons || block instanceof SheetState.Answer
                 ? ", gaptop 4"
                 : "")
-        + (block instanceof SheetState.Photos || block instanceof SheetState.Files
+        + (block instanceof SheetState.Photos
+                || block instanceof SheetState.Files
+                || block instanceof SheetState.Sign
             ? ", gapbottom 8"
             : "");
   }
@@ -335,7 +345,9 @@ public final class SheetPanel extends JPanel {
                 ? table.heading()
                 : block instanceof SheetState.Photos some
                     ? some.heading()
-                    : block instanceof SheetState.Files some ? some.heading() : "";
+                    : block instanceof SheetState.Files some
+                        ? some.heading()
+                        : block instanceof SheetState.Sign sign ? sign.heading() : "";
   }
 
   /** Builds a block anew in the place where it is. */
@@ -423,6 +435,10 @@ public final class SheetPanel extends JPanel {
       FilesView view = new FilesView(some, sheet.orElseThrow());
       files.put(some.id(), view);
       cursor = Optional.of(view::requestFocusInWindow);
+      panel.add(view, "wmin 0");
+    } else if (block instanceof SheetState.Sign sign) {
+      SignView view = new SignView(sign, sheet.orElseThrow());
+      signs.put(sign.at(), view);
       panel.add(view, "wmin 0");
     } else if (block instanceof SheetState.Answer answer) {
       AnswerView view = new AnswerView(answer.id());

@@ -30,7 +30,7 @@ final class Keys {
 
   private Runnable act(WindowKey key) {
     return switch (key) {
-      case AHEAD, BOATS, PEOPLE, SHELF, RECKONER, SETTINGS -> {
+      case AHEAD, BOATS, PEOPLE, SHELF, TAKINGS, RECKONER, SETTINGS -> {
         Place place = Place.valueOf(key.name());
         yield () -> presenter.go(place);
       }

@@ -11,6 +11,7 @@ import hullalmanac.ui.reckoner.ReckonerPanel;
 import hullalmanac.ui.settings.SettingsPanel;
 import hullalmanac.ui.sheet.SheetPanel;
 import hullalmanac.ui.shelf.ShelfPanel;
+import hullalmanac.ui.takings.TakingsPanel;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import javax.swing.JPanel;
@@ -43,6 +44,7 @@ final class ShellPanel extends JPanel {
     place(Place.BOATS, boats);
     place(Place.PEOPLE, new PeoplePanel(presenter.people(), presenter.tables()));
     place(Place.SHELF, new ShelfPanel(presenter.shelf(), presenter.tables()));
+    place(Place.TAKINGS, new TakingsPanel(presenter.takings(), presenter.tables()));
     reckoner = new ReckonerPanel(presenter.reckoner(), presenter.tables());
     place(Place.RECKONER, reckoner);
     place(Place.SETTINGS, new SettingsPanel(presenter.settings(), presenter.tables()));

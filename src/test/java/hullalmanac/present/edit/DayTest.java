@@ -409,7 +409,7 @@ class DayTest {
 
   @Test
   void aBoatThatWasRemovedLiesInTheBinUntilSheIsPutBack() {
-    Boat boat = bench.boat("Siskin");
+    Boat boat = bench.boat("Merganser");
     Almanac before = bench.almanac();
     bench.presenter().openBoat(boat.id());
     bench.presenter().boats().change();
@@ -420,7 +420,7 @@ class DayTest {
     bench.presenter().open(new PartySheet(bench.presenter(), party.id()));
     bench.write("facts", "phone", "555 0100");
     bench.presenter().openBin();
-    String putBack = "Put back: Siskin: boat removed";
+    String putBack = "Put back: Merganser: boat removed";
     SheetState.Buttons first = (SheetState.Buttons) bench.state().blocks().get(0);
     assertThat(first.buttons().get(0).words()).isEqualTo(putBack);
     bench.sheet().press(first.buttons().get(0).id());

@@ -7,12 +7,16 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.Row;
+import hullalmanac.core.record.With;
+import hullalmanac.core.takings.OpenItems;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
 import hullalmanac.present.boats.BoatPage;
@@ -80,7 +84,7 @@ class OwnerPresenterTest {
     OwnerPresenter presenter = presenter(sample());
     for (Boat boat : sample().almanac().boats()) {
       presenter.open(boat.id());
-      String texts = texts(shown.get().orElseThrow());
+      String texts = withoutWhatIsToPay(shown.get().orElseThrow());
       assertThat(texts).contains(boat.name());
       assertThat(secrets.stream().filter(s -> s.matcher(texts).find()).map(Pattern::pattern))
           .as(boat.name())
@@ -104,11 +108,58 @@ class OwnerPresenterTest {
     OwnerPresenter presenter = presenter(fleet);
     for (Boat boat : poisoned.boats()) {
       presenter.open(boat.id());
-      assertThat(texts(shown.get().orElseThrow()))
+      assertThat(texts(shown.get().orElseThrow())).as(boat.name()).doesNotContain(Secrets.WORD);
+      assertThat(withoutWhatIsToPay(shown.get().orElseThrow()))
           .as(boat.name())
-          .doesNotContain(Secrets.WORD)
-          .doesNotContain("47474.74");
+          .doesNotContain("47474.74", "47,474.74");
     }
+  }
+
+  /** All it says but the one thing about money that is the owner's own. */
+  private static String withoutWhatIsToPay(OwnerState state) {
+    return texts(With.component(state, "toPay", List.of()));
+  }
+
+  private static boolean owns(Almanac almanac, Invoice invoice) {
+    return almanac.roles().stream()
+        .anyMatch(
+            r ->
+                invoice.boat().equals(Optional.of(r.boat()))
+                    && r.party().equals(invoice.party())
+                    && r.kind() == RoleKind.OWNS
+                    && r.holdsOn(sample().asOf()));
+  }
+
+  @Test
+  void saysWhatIsStillToPayToHerOwnersOnly() {
+    Almanac almanac = sample().almanac();
+    OpenItems.Item item =
+        OpenItems.of(almanac, sample().asOf()).accounts().stream()
+            .flatMap(a -> a.items().stream())
+            .filter(i -> i.open().isPositive() && owns(almanac, i.invoice()))
+            .findFirst()
+            .orElseThrow();
+    Boat hers =
+        almanac.boats().stream()
+            .filter(b -> item.invoice().boat().equals(Optional.of(b.id())))
+            .findFirst()
+            .orElseThrow();
+    String number = item.invoice().issue().orElseThrow().number();
+    assertThat(state(sample(), hers.name()).toPay())
+        .anyMatch(said -> said.startsWith(item.open().words()) && said.contains(number));
+    for (Boat other : almanac.boats()) {
+      if (!other.equals(hers)) {
+        assertThat(state(sample(), other.name()).toPay().toString()).doesNotContain(number);
+      }
+    }
+    List<Row> sold =
+        almanac.roles().stream()
+            .filter(r -> r.boat().equals(hers.id()) && r.kind() == RoleKind.OWNS)
+            .map(r -> (Row) With.component(r, "until", Optional.of(sample().asOf().minusDays(1))))
+            .toList();
+    assertThat(state(changed(Edit.put(sold)), hers.name()).toPay())
+        .as("who bought her does not read what was owed for her before")
+        .isEmpty();
   }
 
   @Test

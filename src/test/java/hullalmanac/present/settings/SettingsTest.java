@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.CarePlan;
 import hullalmanac.core.record.Edit;
-import hullalmanac.core.record.Money;
 import hullalmanac.core.record.PracticeValue;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
@@ -20,9 +18,7 @@ import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Currency;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -82,7 +78,6 @@ class SettingsTest {
     "'Money, lengths and dates', units, metres",
     "'Money, lengths and dates', dayOrder, month first",
     "'Money, lengths and dates', habits.firstDay, Sunday",
-    "'Money, lengths and dates', currency, EUR",
     "Reminders, habits.leadWeeks, 6",
     "Reminders, risk, 0.25"
   })
@@ -172,39 +167,12 @@ class SettingsTest {
   }
 
   @Test
-  void theCurrencyChangesWhatPricesAreInAndKeepsTheirNumbers() {
-    CarePlan plan =
-        bench.almanac().carePlans().stream()
-            .filter(p -> p.price().isPresent())
-            .findFirst()
-            .orElseThrow();
-    set("Money, lengths and dates", "currency", "EUR");
-    CarePlan now =
-        bench.almanac().carePlans().stream()
-            .filter(p -> p.id().equals(plan.id()))
-            .findFirst()
-            .orElseThrow();
-    assertThat(now.price().orElseThrow().currency().getCurrencyCode()).isEqualTo("EUR");
-    assertThat(now.price().orElseThrow().amount())
-        .isEqualByComparingTo(plan.price().orElseThrow().amount());
-  }
-
-  /** ISO 4217 gives the yen no minor unit. */
-  @Test
-  void aCurrencyThatCannotHoldAPriceIsRefusedAndNothingChanges() {
-    CarePlan plan = bench.almanac().carePlans().get(0);
-    bench
-        .presenter()
-        .edit(
-            "a price with cents",
-            a ->
-                Edit.put(
-                    With.component(
-                        plan, "price", Optional.of(new Money(8050, Currency.getInstance("USD"))))));
+  void theCurrencyStaysOnceAnInvoiceWasIssuedInIt() {
     Almanac before = bench.almanac();
-    set("Money, lengths and dates", "currency", "JPY");
+    set("Money, lengths and dates", "currency", "EUR");
     assertThat(bench.almanac()).isEqualTo(before);
-    assertThat(bench.shell().trouble().orElseThrow()).contains("cannot be written in JPY");
+    assertThat(bench.shell().trouble().orElseThrow())
+        .contains("Invoices were issued in USD, so the currency stays");
   }
 
   @Test

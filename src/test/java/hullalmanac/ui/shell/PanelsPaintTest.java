@@ -492,7 +492,7 @@ class PanelsPaintTest {
           Theme.start(dark, zoom);
           HitCell cell = new HitCell();
           for (String typed :
-              List.of("a", "quill", "zzz", "seal", "B25753", "rain", "chip", "as she")) {
+              List.of("a,quill,zzz,seal,B25753,rain,chip,as she,2026-000,estimate".split(","))) {
             for (Hit hit : index.find(typed, 20)) {
               kinds.add(hit.kind());
               for (boolean chosen : new boolean[] {false, true}) {

@@ -261,6 +261,11 @@ final class OpenWindow {
                 .toList());
   }
 
+  /** All that a window says. */
+  static String texts(JFrame in) throws Exception {
+    return onEventThread(() -> all(in, true));
+  }
+
   /** All that Ahead says, also while it is not seen. */
   String rowsAhead() throws Exception {
     return onEventThread(() -> all((Container) named(window.frame(), "place AHEAD"), false));

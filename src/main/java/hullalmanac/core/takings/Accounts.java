@@ -1,0 +1,124 @@
+package hullalmanac.core.takings;
+
+import hullalmanac.core.price.Bill;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Money;
+import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.Row;
+import hullalmanac.core.record.Visit;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * What the invoices of a record come to, and what of them was credited and paid.
+ *
+ * <p>Of each issued invoice, total = credited + paid + open. Open is below nothing only where more
+ * was paid than was asked, as when a payment was put back after another had paid.
+ */
+public final class Accounts {
+  private final Almanac almanac;
+  private final Map<Id<Invoice>, Bill> bills = new HashMap<>();
+  private final Map<Id<Invoice>, Money> credited = new HashMap<>();
+  private final Map<Id<Invoice>, Money> paid = new HashMap<>();
+
+  private Accounts(Almanac almanac, List<Invoice> invoices) {
+    this.almanac = almanac;
+    for (Invoice invoice : invoices) {
+      Bill bill = Bill.of(invoice, currency());
+      bills.put(invoice.id(), bill);
+      invoice
+          .credits()
+          .filter(i -> invoice.issued())
+          .ifPresent(i -> credited.merge(i, bill.total(), Money::plus));
+    }
+    for (Payment payment : almanac.books().payments()) {
+      payment
+          .uses()
+          .forEach(u -> u.invoice().ifPresent(i -> paid.merge(i, u.amount(), Money::plus)));
+    }
+  }
+
+  /** Reads a record. */
+  public static Accounts of(Almanac almanac) {
+    return new Accounts(almanac, almanac.books().invoices());
+  }
+
+  /** Reads what there is of one boat; nothing can be asked of other invoices then. */
+  static Accounts of(Almanac almanac, Id<Boat> boat) {
+    return new Accounts(
+        almanac,
+        almanac.books().invoices().stream()
+            .filter(i -> i.boat().equals(Optional.of(boat)))
+            .toList());
+  }
+
+  private Currency currency() {
+    return almanac.business().currency();
+  }
+
+  private Money nothing() {
+    return Money.zero(currency());
+  }
+
+  /** What an invoice or a credit comes to, a draft too. */
+  public Bill bill(Invoice invoice) {
+    return bills.get(invoice.id());
+  }
+
+  /** What of an invoice was taken back by issued credits. */
+  public Money credited(Invoice invoice) {
+    return credited.getOrDefault(invoice.id(), nothing());
+  }
+
+  /** What of an invoice was paid. */
+  public Money paid(Invoice invoice) {
+    return paid.getOrDefault(invoice.id(), nothing());
+  }
+
+  /** What of an issued invoice is still to be paid; nothing of a draft or a credit. */
+  public Money open(Invoice invoice) {
+    return invoice.issued() && invoice.credits().isEmpty()
+        ? bill(invoice).total().minus(credited(invoice)).minus(paid(invoice))
+        : nothing();
+  }
+
+  /** Whether an issued invoice was taken back as a whole. */
+  public boolean takenBack(Invoice invoice) {
+    return invoice.issued()
+        && credited.containsKey(invoice.id())
+        && credited(invoice).compareTo(bill(invoice).total()) >= 0;
+  }
+
+  /** The invoice or draft on which a visit stands, unless that was taken back as a whole. */
+  public Optional<Invoice> billed(Id<Visit> visit) {
+    return almanac.books().invoices().stream()
+        .filter(i -> i.credits().isEmpty() && !takenBack(i))
+        .filter(i -> i.lines().stream().anyMatch(stands(visit)))
+        .findFirst();
+  }
+
+  static Predicate<PriceLine> stands(Id<Visit> visit) {
+    return line -> line.visit().equals(Optional.of(visit));
+  }
+
+  /** What is held of all payments: deposits, and what was paid too much. */
+  public Money held() {
+    return almanac.books().payments().stream().map(Payment::held).reduce(nothing(), Money::plus);
+  }
+
+  /** The row with an id; whoever asks for one that is not there has made a mistake. */
+  static <R extends Row> R row(List<R> rows, Id<R> id) {
+    return rows.stream()
+        .filter(r -> r.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no row has the id " + id.value()));
+  }
+}

@@ -1,0 +1,52 @@
+package hullalmanac.present.ahead;
+
+import hullalmanac.core.record.Estimate;
+import hullalmanac.core.takings.OpenItems;
+import hullalmanac.present.Lookups;
+import hullalmanac.present.ahead.AheadState.Aside;
+import hullalmanac.present.ahead.AheadState.Line;
+import hullalmanac.present.words.DateWords;
+import hullalmanac.service.Fleet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** What of the money stands beside Ahead: estimates without an answer, and what is outstanding. */
+final class MoneyAsides {
+  private static final int MOST_ESTIMATES = 4;
+
+  private MoneyAsides() {}
+
+  static List<Aside> of(Fleet fleet, Lookups lookups) {
+    List<Aside> asides = new ArrayList<>();
+    List<Line> estimates = estimates(fleet, lookups);
+    if (!estimates.isEmpty()) {
+      asides.add(new Aside("No answer yet", estimates));
+    }
+    OpenItems open = OpenItems.of(fleet.almanac(), fleet.asOf());
+    if (open.owed().isPositive()) {
+      asides.add(new Aside("Outstanding", List.of(outstanding(open))));
+    }
+    return asides;
+  }
+
+  private static List<Line> estimates(Fleet fleet, Lookups lookups) {
+    DateWords words = new DateWords(fleet.asOf());
+    return fleet.almanac().books().estimates().stream()
+        .filter(e -> e.openOn(fleet.asOf()))
+        .sorted(Comparator.comparing(Estimate::validUntil).thenComparing(Estimate::key))
+        .limit(MOST_ESTIMATES)
+        .map(
+            e ->
+                new Line(
+                    lookups.boat(e.boat()).name(),
+                    "estimate valid until " + words.exact(e.validUntil())))
+        .toList();
+  }
+
+  private static Line outstanding(OpenItems open) {
+    long owing = open.accounts().stream().filter(a -> a.owed().isPositive()).count();
+    String late = open.late().isPositive() ? ", " + open.late().words() + " of it late" : "";
+    return new Line(owing == 1 ? "from one" : "from " + owing, open.owed().words() + late);
+  }
+}

@@ -1,0 +1,328 @@
+package hullalmanac.present.edit;
+
+import hullalmanac.core.guide.Topic;
+import hullalmanac.core.price.Bill;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Money;
+import hullalmanac.core.record.Party;
+import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.takings.Accounts;
+import hullalmanac.core.takings.Crediting;
+import hullalmanac.core.takings.InvoiceDraft;
+import hullalmanac.core.takings.Issuing;
+import hullalmanac.core.work.Change;
+import hullalmanac.core.work.Removal;
+import hullalmanac.present.Desk;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.words.DateWords;
+import hullalmanac.service.Fleet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.IntStream;
+
+/**
+ * An invoice or a credit. A draft is written here; issuing it asks first, and from then on it is
+ * only read.
+ */
+public final class InvoiceSheet extends FleetSheet {
+  private final Id<Invoice> invoice;
+  private final boolean inPlace;
+  private final Rows<Invoice> facts;
+  private final Rows<LineAt> lines;
+  private boolean asking;
+
+  /**
+   * A line of the invoice; public so that it can be copied with one component changed.
+   *
+   * @param index its place, from 0
+   */
+  public record LineAt(int index, PriceLine line) {}
+
+  public InvoiceSheet(Desk desk, Id<Invoice> invoice) {
+    this(desk, invoice, false);
+  }
+
+  /**
+   * @param inPlace whether it stands in its place in the window, so that there is nothing to leave
+   */
+  public InvoiceSheet(Desk desk, Id<Invoice> invoice, boolean inPlace) {
+    super(desk);
+    this.invoice = invoice;
+    this.inPlace = inPlace;
+    facts =
+        new Rows<>(
+            Rows.Block.plain(
+                "invoice",
+                "",
+                f -> one(f).stream().toList(),
+                Invoice::words,
+                f -> fields(f).invoice()),
+            desk);
+    lines =
+        new Rows<>(
+            new Rows.Block<>(
+                "lines",
+                "Lines",
+                this::linesOf,
+                l -> String.valueOf(l.index()),
+                l -> "line " + (l.index() + 1),
+                f ->
+                    MoneyFields.within(
+                        fields(f).line(), LineAt::line, (l, now) -> new LineAt(l.index(), now)),
+                this::write),
+            desk);
+  }
+
+  private static MoneyFields fields(Fleet fleet) {
+    return new MoneyFields(new FieldMaker(fleet.almanac().business(), fleet.asOf()));
+  }
+
+  private Optional<Invoice> one(Fleet fleet) {
+    return fleet.almanac().books().invoices().stream()
+        .filter(i -> i.id().equals(invoice))
+        .findFirst();
+  }
+
+  private List<LineAt> linesOf(Fleet fleet) {
+    List<PriceLine> all = one(fleet).map(Invoice::lines).orElse(List.of());
+    return IntStream.range(0, all.size()).mapToObj(i -> new LineAt(i, all.get(i))).toList();
+  }
+
+  private Change write(Almanac almanac, LineAt line) {
+    return InvoiceDraft.lines(
+        almanac,
+        invoice,
+        all -> {
+          all.set(line.index(), line.line());
+          return all;
+        });
+  }
+
+  @Override
+  List<Rows<?>> parts() {
+    return List.of(facts, lines);
+  }
+
+  @Override
+  SheetState stateOf(Fleet fleet) {
+    Optional<Invoice> now = one(fleet);
+    if (now.isEmpty()) {
+      return new SheetState(
+          "Not in the record", "This draft was taken out.", List.of(), Optional.empty());
+    }
+    return now.get().issued() ? issued(fleet, now.get()) : draft(fleet, now.get());
+  }
+
+  private static String who(Fleet fleet, Invoice i) {
+    String party =
+        fleet.almanac().parties().stream()
+            .filter(p -> p.id().equals(i.party()))
+            .map(Party::name)
+            .findFirst()
+            .orElse("");
+    String boat =
+        fleet.almanac().boats().stream()
+            .filter(b -> i.boat().equals(Optional.of(b.id())))
+            .map(Boat::name)
+            .findFirst()
+            .map(b -> ", for " + b)
+            .orElse("");
+    return "To " + party + boat;
+  }
+
+  private SheetState draft(Fleet fleet, Invoice i) {
+    List<SheetState.Block> blocks = new ArrayList<>();
+    blocks.add(lines.grid(fleet, "No line is written yet."));
+    blocks.add(
+        new SheetState.Buttons(List.of(new SheetState.Button("add line", "Add a line", false))));
+    blocks.add(facts.form(fleet));
+    blocks.add(total(Accounts.of(fleet.almanac()).bill(i)));
+    if (asking) {
+      String number = Issuing.nextNumber(fleet.almanac(), i, fleet.asOf());
+      blocks.add(
+          new SheetState.Words(
+              "It becomes "
+                  + number
+                  + " of "
+                  + DateWords.dated(fleet.asOf())
+                  + ". Then it can be neither changed nor undone, nor can what was done before;"
+                  + " a mistake in it is corrected by a credit."));
+      blocks.add(
+          new SheetState.Buttons(
+              List.of(
+                  new SheetState.Button("issue now", "Issue " + number, true),
+                  new SheetState.Button("not yet", "Not yet", false))));
+    } else {
+      List<SheetState.Button> buttons = new ArrayList<>();
+      buttons.add(new SheetState.Button("issue", "Issue", true));
+      leave(buttons);
+      buttons.add(new SheetState.Button("remove", "Take the draft out", false));
+      blocks.add(new SheetState.Buttons(buttons));
+    }
+    String what = i.credits().isPresent() ? "Draft of a credit" : "Draft of an invoice";
+    return new SheetState(what, who(fleet, i), blocks, Optional.empty());
+  }
+
+  private void leave(List<SheetState.Button> buttons) {
+    if (!inPlace) {
+      buttons.add(new SheetState.Button("done", "Back", false));
+    }
+  }
+
+  private SheetState issued(Fleet fleet, Invoice i) {
+    Accounts accounts = Accounts.of(fleet.almanac());
+    Invoice.Issue issue = i.issue().orElseThrow();
+    List<SheetState.Block> blocks = new ArrayList<>();
+    blocks.add(
+        new SheetState.Table(
+            "Lines",
+            List.of("What for", "Quantity", "Price", "Taxes, %", "Amount"),
+            i.lines().stream()
+                .map(
+                    l ->
+                        List.of(
+                            l.words(),
+                            l.unit().words(l.quantity()),
+                            l.price().words(),
+                            hullalmanac.core.record.Tax.text(l.taxes()).replace("|", ", "),
+                            l.amount(i.terms().rounding()).words()))
+                .toList(),
+            ""));
+    blocks.add(total(accounts.bill(i)));
+    List<SheetState.Button> buttons = new ArrayList<>();
+    if (i.credits().isEmpty()) {
+      blocks.add(standing(accounts, i));
+      if (accounts.open(i).isPositive()) {
+        buttons.add(new SheetState.Button("pay", "Record a payment", true));
+      }
+      if (!accounts.takenBack(i)) {
+        buttons.add(new SheetState.Button("credit", "Write a credit", false));
+      }
+    }
+    leave(buttons);
+    buttons.add(new SheetState.Button("changes", "What changed", false));
+    blocks.add(new SheetState.Buttons(buttons));
+    if (!i.note().isBlank()) {
+      blocks.add(0, new SheetState.Words(i.note()));
+    }
+    String due = i.credits().isPresent() ? "" : ", to be paid by " + DateWords.dated(issue.due());
+    return new SheetState(
+        hullalmanac.core.record.Texts.capital(i.words()),
+        who(fleet, i) + " · issued on " + DateWords.dated(issue.day()) + due,
+        blocks,
+        Optional.empty());
+  }
+
+  private static SheetState.Table total(Bill bill) {
+    List<List<String>> rows = new ArrayList<>();
+    if (bill.discount().isPositive()) {
+      rows.add(List.of("Discount", bill.discount().negated().words()));
+    }
+    rows.add(List.of("Without taxes", bill.net().words()));
+    bill.taxes()
+        .forEach(
+            t ->
+                rows.add(
+                    List.of(t.tax().text() + " % of " + t.base().words(), t.amount().words())));
+    rows.add(List.of("Total", bill.total().words()));
+    return new SheetState.Table("What it comes to", List.of("Part", "Amount"), rows, "");
+  }
+
+  private static SheetState.Table standing(Accounts accounts, Invoice i) {
+    List<List<String>> rows = new ArrayList<>();
+    Money credited = accounts.credited(i);
+    if (credited.isPositive()) {
+      rows.add(List.of("Taken back by credits", credited.words()));
+    }
+    rows.add(List.of("Paid", accounts.paid(i).words()));
+    rows.add(List.of("Open", accounts.open(i).words()));
+    return new SheetState.Table("Where it stands", List.of("What", "Amount"), rows, "");
+  }
+
+  @Override
+  public void remove(String block, String row) {
+    int index = Integer.parseInt(row);
+    desk.change(
+        "a line taken out",
+        almanac ->
+            InvoiceDraft.lines(
+                almanac,
+                invoice,
+                all -> {
+                  all.remove(index);
+                  return all;
+                }));
+  }
+
+  @Override
+  public void press(String button) {
+    fleet().flatMap(this::one).ifPresent(i -> press(button, i));
+  }
+
+  private void press(String button, Invoice i) {
+    switch (button) {
+      case "add line" ->
+          desk.change(
+              "a line added",
+              almanac ->
+                  InvoiceDraft.lines(
+                      almanac,
+                      invoice,
+                      all -> {
+                        all.add(InvoiceDraft.blank(almanac));
+                        return all;
+                      }));
+      case "issue" -> whenAllTaken(() -> ask(true));
+      case "not yet" -> ask(false);
+      case "issue now" -> issue();
+      case "pay" -> desk.open(new PaymentSheet(desk, Optional.of(i.party()), Optional.of(invoice)));
+      case "credit" -> credit(i);
+      case "remove" ->
+          desk.change(
+              "draft taken out",
+              almanac -> Removal.of(almanac, i),
+              inPlace ? () -> {} : desk::leave);
+      case "changes" -> desk.open(new ChangesSheet(desk, Kind.INVOICE, invoice, i.words()));
+      default -> desk.leave();
+    }
+  }
+
+  private void ask(boolean now) {
+    asking = now;
+    publish();
+  }
+
+  private void issue() {
+    asking = false;
+    java.time.LocalDate day = fleet().orElseThrow().asOf();
+    String number =
+        fleet().flatMap(f -> one(f).map(i -> Issuing.nextNumber(f.almanac(), i, day))).orElse("");
+    desk.change(number + " issued", almanac -> Issuing.issue(almanac, invoice, day));
+    publish();
+  }
+
+  private void credit(Invoice i) {
+    AtomicReference<Optional<Invoice>> made = new AtomicReference<>(Optional.empty());
+    desk.change(
+        "credit for " + i.words() + " begun",
+        almanac -> {
+          Change change = Crediting.draft(almanac, desk.ids(), invoice);
+          if (change instanceof Change.Ready ready) {
+            made.set(ready.put(Invoice.class));
+          }
+          return change;
+        },
+        () -> made.get().ifPresent(c -> desk.open(new InvoiceSheet(desk, c.id()))));
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.INVOICE;
+  }
+}

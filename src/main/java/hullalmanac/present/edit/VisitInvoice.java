@@ -1,0 +1,47 @@
+package hullalmanac.present.edit;
+
+import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.takings.Accounts;
+import hullalmanac.core.takings.InvoiceDraft;
+import hullalmanac.core.work.Change;
+import hullalmanac.present.Desk;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.service.Fleet;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** The way from a visit that was done to its invoice. */
+final class VisitInvoice {
+  private VisitInvoice() {}
+
+  private static Optional<Invoice> billed(Fleet fleet, Visit visit) {
+    return Accounts.of(fleet.almanac()).billed(visit.id());
+  }
+
+  static SheetState.Button button(Fleet fleet, Visit visit) {
+    String words =
+        billed(fleet, visit).map(i -> "Open the " + i.words()).orElse("Write its invoice");
+    return new SheetState.Button("invoice", words, false);
+  }
+
+  /** Opens the invoice on which a visit stands, a new draft where there is none. */
+  static void open(Desk desk, Fleet fleet, Visit visit) {
+    Optional<Invoice> there = billed(fleet, visit);
+    if (there.isPresent()) {
+      desk.open(new InvoiceSheet(desk, there.get().id()));
+      return;
+    }
+    AtomicReference<Optional<Invoice>> made = new AtomicReference<>(Optional.empty());
+    desk.change(
+        "invoice for the visit of " + visit.day() + " drafted",
+        almanac -> {
+          Change change = InvoiceDraft.ofVisit(almanac, desk.ids(), visit.id());
+          if (change instanceof Change.Ready ready) {
+            made.set(ready.put(Invoice.class));
+          }
+          return change;
+        },
+        () -> made.get().ifPresent(i -> desk.open(new InvoiceSheet(desk, i.id()))));
+  }
+}

@@ -1,0 +1,157 @@
+package hullalmanac.present.takings;
+
+import hullalmanac.core.price.Bill;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Money;
+import hullalmanac.core.record.Party;
+import hullalmanac.core.takings.Accounts;
+import hullalmanac.core.takings.OpenItems;
+import hullalmanac.present.takings.TakingsState.Item;
+import hullalmanac.present.words.DateWords;
+import hullalmanac.service.Fleet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The list at the left of Takings. */
+final class TakingsList {
+  private final Fleet fleet;
+  private final Almanac almanac;
+  private final Accounts accounts;
+  private final OpenItems open;
+  private final Map<Object, Party> parties;
+  private final Map<Object, Boat> boats;
+  private final DateWords words;
+
+  TakingsList(Fleet fleet) {
+    this.fleet = fleet;
+    almanac = fleet.almanac();
+    accounts = Accounts.of(almanac);
+    open = OpenItems.of(almanac, fleet.asOf());
+    parties = almanac.parties().stream().collect(Collectors.toMap(Party::id, Function.identity()));
+    boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
+    words = new DateWords(fleet.asOf());
+  }
+
+  OpenItems open() {
+    return open;
+  }
+
+  /**
+   * What needs doing about money; where something is looked for, issued invoices and answered
+   * estimates too.
+   */
+  List<Item> items(String find) {
+    String wanted = find.strip().toLowerCase(Locale.ROOT);
+    List<Item> items = new ArrayList<>();
+    items.add(standing());
+    items.add(
+        new Item(
+            new TakingsState.Pricing(), "What it costs", "by length and by time", "also by phone"));
+    items.add(new Item(new TakingsState.Spending(), "Trips and expenses", "driven and spent", ""));
+    open.accounts().forEach(a -> items.add(account(a)));
+    invoices(false).forEach(i -> items.add(draft(i)));
+    estimates().filter(e -> e.answer().isEmpty()).forEach(e -> items.add(estimate(e)));
+    if (!wanted.isEmpty()) {
+      invoices(true).forEach(i -> items.add(issued(i)));
+      estimates().filter(e -> e.answer().isPresent()).forEach(e -> items.add(estimate(e)));
+    }
+    return items.stream()
+        .filter(
+            i ->
+                Stream.of(i.name(), i.status(), i.detail())
+                    .anyMatch(t -> t.toLowerCase(Locale.ROOT).contains(wanted)))
+        .toList();
+  }
+
+  private Item standing() {
+    return new Item(
+        new TakingsState.Standing(),
+        "How it stands",
+        open.owed().words() + " outstanding",
+        "by month, service and harbour");
+  }
+
+  private static Item account(OpenItems.Account a) {
+    long late = a.items().stream().mapToLong(OpenItems.Item::daysLate).max().orElse(0);
+    String held = a.held().isPositive() ? a.held().words() + " held" : "";
+    if (a.items().isEmpty()) {
+      return new Item(new TakingsState.OfParty(a.party().id()), a.party().name(), held, "");
+    }
+    String since =
+        late > 0
+            ? late + (late == 1 ? " day late" : " days late")
+            : "since " + DateWords.dated(a.items().get(0).since());
+    return new Item(
+        new TakingsState.OfParty(a.party().id()),
+        a.party().name(),
+        "owes " + a.owed().words(),
+        held.isEmpty() ? since : since + " · " + held);
+  }
+
+  private Stream<Invoice> invoices(boolean issued) {
+    return almanac.books().invoices().stream()
+        .filter(i -> i.issued() == issued)
+        .sorted(
+            Comparator.comparing(
+                    (Invoice i) -> i.issue().map(x -> x.day()).orElse(java.time.LocalDate.MIN))
+                .reversed()
+                .thenComparing(Invoice::key));
+  }
+
+  private String boat(Invoice i) {
+    return i.boat().map(boats::get).map(Boat::name).orElse("several boats");
+  }
+
+  private Item draft(Invoice i) {
+    Money total = accounts.bill(i).total();
+    return new Item(
+        new TakingsState.OfInvoice(i.id()),
+        boat(i),
+        (i.credits().isPresent() ? "credit to issue, " : "draft to issue, ") + total.words(),
+        parties.get(i.party()).name());
+  }
+
+  private Item issued(Invoice i) {
+    Money left = accounts.open(i);
+    return new Item(
+        new TakingsState.OfInvoice(i.id()),
+        i.issue().orElseThrow().number() + ", " + boat(i),
+        left.isPositive() ? "open " + left.words() : i.credits().isPresent() ? "credit" : "settled",
+        parties.get(i.party()).name() + " · " + DateWords.dated(i.issue().orElseThrow().day()));
+  }
+
+  private Stream<Estimate> estimates() {
+    return almanac.books().estimates().stream()
+        .sorted(Comparator.comparing(Estimate::validUntil).thenComparing(Estimate::key));
+  }
+
+  private Item estimate(Estimate e) {
+    String until =
+        e.state() != Estimate.State.OFFERED
+            ? ""
+            : fleet.asOf().isAfter(e.validUntil())
+                ? ", ran out on " + words.exact(e.validUntil())
+                : ", until " + words.exact(e.validUntil());
+    String prices =
+        e.options().stream()
+            .filter(o -> !o.lines().isEmpty())
+            .map(o -> Bill.of(o, e.terms(), almanac.business().currency()).total())
+            .sorted()
+            .map(Money::words)
+            .collect(Collectors.joining(" / "));
+    return new Item(
+        new TakingsState.OfEstimate(e.id()),
+        boats.get(e.boat()).name(),
+        "estimate " + e.state().words() + until,
+        prices);
+  }
+}

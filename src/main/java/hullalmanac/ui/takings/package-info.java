@@ -1,0 +1,2 @@
+/** The money, as a panel. */
+package hullalmanac.ui.takings;

@@ -1,0 +1,2 @@
+/** What bills and prices hold to. */
+package hullalmanac.core.price;

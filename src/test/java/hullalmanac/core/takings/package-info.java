@@ -1,0 +1,2 @@
+/** What invoices, credits, payments and estimates hold to. */
+package hullalmanac.core.takings;
