@@ -1,0 +1,188 @@
+package hullalmanac.ui.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Money;
+import hullalmanac.core.record.Party;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.takings.Accounts;
+import hullalmanac.core.takings.Payer;
+import hullalmanac.present.shell.Place;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From an offer to what is still to pay, by real keys in the real window. */
+@NeedsDisplay
+class MoneyIT {
+  private static final String BOAT = "Siskin";
+  private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
+
+  @TempDir Path home;
+  private OpenWindow window;
+
+  @BeforeEach
+  void open() throws Exception {
+    window = OpenWindow.onSample(home);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    window.close();
+  }
+
+  private Boat boat() {
+    return window.almanac().boats().stream()
+        .filter(b -> b.name().equals(BOAT))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void openBoat() throws Exception {
+    window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    window.type("siskin");
+    window.await(() -> window.listed("found") >= 1);
+    window.press(KeyEvent.VK_ENTER);
+    window.await(() -> window.place() == Place.BOATS && window.boatChosen().equals(BOAT));
+  }
+
+  /** Goes on with Tab until something of that name has the cursor. */
+  private void tabTo(String name) throws Exception {
+    for (int i = 0; i < 80 && !window.focused().equals(name); i++) {
+      window.tab();
+    }
+    assertThat(window.focused()).isEqualTo(name);
+  }
+
+  private void main() {
+    window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+  }
+
+  private Optional<Estimate> estimate() {
+    return window.almanac().books().estimates().stream()
+        .filter(e -> e.boat().equals(boat().id()))
+        .findFirst();
+  }
+
+  private boolean is(Estimate.State state) {
+    return estimate().filter(e -> e.state() == state).isPresent();
+  }
+
+  private Visit visit() {
+    return window.almanac().visits().stream()
+        .filter(v -> estimate().orElseThrow().visit().equals(Optional.of(v.id())))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Optional<Invoice> invoice() {
+    return Accounts.of(window.almanac()).billed(visit().id());
+  }
+
+  private Money left() {
+    return Accounts.of(window.almanac()).open(invoice().orElseThrow());
+  }
+
+  private void acceptAnEstimate() throws Exception {
+    openBoat();
+    window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_E);
+    window.await(() -> window.focused().startsWith("facts "));
+    tabTo("estimate");
+    window.press(KeyEvent.VK_SPACE);
+    window.await(() -> is(Estimate.State.DRAFT));
+    window.await(() -> window.says("Estimate for " + BOAT));
+    main();
+    window.await(() -> is(Estimate.State.OFFERED));
+    window.await(() -> window.rowsAhead().contains("estimate valid until 29 May"));
+    tabTo("reply option");
+    window.type("good");
+    tabTo("reply visitDay");
+    window.type("2026-05-01");
+    tabTo("reply signedBy");
+    window.type("nell farrow");
+    main();
+    window.await(() -> is(Estimate.State.ACCEPTED));
+  }
+
+  /** In the row of the second step, two cells to the right. */
+  private void nameWhatWasLaid() throws Exception {
+    tabTo("steps");
+    window.press(KeyEvent.VK_DOWN);
+    for (int i = 0; i < 2; i++) {
+      window.press(KeyEvent.VK_RIGHT);
+    }
+    window.type("polymer sealant b");
+    window.press(KeyEvent.VK_ENTER);
+    window.await(
+        () ->
+            window.almanac().steps().stream()
+                .filter(s -> s.visit().equals(visit().id()))
+                .anyMatch(s -> s.product().isPresent()));
+  }
+
+  private void issueTheInvoiceOfItsVisit() throws Exception {
+    window.await(() -> window.says("Accepted (good) on"));
+    main();
+    window.await(() -> window.focused().startsWith("visit day"));
+    nameWhatWasLaid();
+    main();
+    window.await(() -> visit().status() == VisitStatus.DONE);
+    window.await(() -> window.place() == Place.BOATS);
+    window.press(KeyEvent.VK_ALT, KeyEvent.VK_LEFT);
+    window.await(() -> window.shows("invoice"));
+    tabTo("invoice");
+    window.press(KeyEvent.VK_SPACE);
+    window.await(() -> window.says("Draft of an invoice"));
+    main();
+    window.await(() -> window.says("It becomes"));
+    assertThat(invoice().filter(Invoice::issued)).as("it asks first").isEmpty();
+    main();
+    window.await(() -> invoice().filter(Invoice::issued).isPresent());
+  }
+
+  @Test
+  void asksForWhatWasAcceptedAndShowsHerOwnerWhatIsStillToPay() throws Exception {
+    Party payer = Payer.of(window.almanac(), boat().id(), TODAY).orElseThrow();
+    acceptAnEstimate();
+    assertThat(estimate().orElseThrow().answer().orElseThrow().signedBy()).isEqualTo("nell farrow");
+    assertThat(visit().day()).isEqualTo(TODAY);
+    assertThat(visit().status()).isEqualTo(VisitStatus.PLANNED);
+    issueTheInvoiceOfItsVisit();
+    Invoice issued = invoice().orElseThrow();
+    assertThat(issued.party()).isEqualTo(payer.id());
+    Money total = Accounts.of(window.almanac()).bill(issued).total();
+    assertThat(left()).isEqualTo(total);
+    window.await(() -> window.focused().equals("pay"));
+    main();
+    window.await(() -> window.says("Money received"));
+    tabTo("payment amount");
+    window.type("10.50");
+    main();
+    window.await(() -> !left().equals(total));
+    assertThat(left()).isEqualTo(total.minus(new Money(1050, total.currency())));
+    window.await(() -> window.place() == Place.BOATS && window.boatChosen().equals(BOAT));
+    window.press(KeyEvent.VK_F11);
+    window.await(() -> OpenWindow.owners().stream().anyMatch(JFrame::isFocused));
+    assertThat(OpenWindow.texts(OpenWindow.owners().get(0)))
+        .contains("Still to pay")
+        .contains(
+            left().words()
+                + " of "
+                + total.words()
+                + " of invoice "
+                + issued.issue().orElseThrow().number());
+    window.press(KeyEvent.VK_ESCAPE);
+    window.await(() -> OpenWindow.owners().isEmpty());
+    assertThat(window.filesTouched()).isEmpty();
+  }
+}
