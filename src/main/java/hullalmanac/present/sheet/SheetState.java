@@ -1,5 +1,6 @@
 package hullalmanac.present.sheet;
 
+import hullalmanac.core.finish.GlossPath;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -146,6 +147,14 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
       rows = List.copyOf(rows);
     }
   }
+
+  /**
+   * The gloss of a plan step by step, as a picture; nothing is seen of one without a way.
+   *
+   * @param description read out in place of the picture
+   */
+  public record Way(String id, String heading, Optional<GlossPath> path, String description)
+      implements Block {}
 
   /**
    * A paragraph; nothing is seen of one without text.

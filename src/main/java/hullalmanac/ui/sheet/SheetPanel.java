@@ -6,7 +6,9 @@ import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.table.TableState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.ButtonRow;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.PathBox;
 import hullalmanac.ui.widget.ScrollColumn;
 import hullalmanac.ui.widget.SideScroll;
 import hullalmanac.ui.widget.TidyTable;
@@ -47,6 +49,7 @@ public final class SheetPanel extends JPanel {
   private final transient Map<String, PhotosView> photos = new LinkedHashMap<>();
   private final transient Map<String, FilesView> files = new LinkedHashMap<>();
   private final transient Map<String, AnswerView> answers = new LinkedHashMap<>();
+  private final transient Map<String, PathBox> ways = new LinkedHashMap<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
   private final JTextArea trouble = Labels.wrapped("", false);
@@ -212,6 +215,9 @@ public final class SheetPanel extends JPanel {
       files.get(some.id()).show(some);
     } else if (block instanceof SheetState.Answer answer) {
       answers.get(answer.id()).show(answer);
+    } else if (block instanceof SheetState.Way way) {
+      ways.get(way.id()).show(way.path(), way.description());
+      section.panel().setVisible(way.path().isPresent());
     } else if (block instanceof SheetState.Words words) {
       section.words().ifPresent(area -> area.setText(words.text()));
       section.panel().setVisible(!words.text().isEmpty());
@@ -246,6 +252,9 @@ public final class SheetPanel extends JPanel {
       shape.add(List.of(some.heading(), some.choose()));
     } else if (block instanceof SheetState.Answer answer) {
       shape.add("answer " + answer.id());
+    } else if (block instanceof SheetState.Way way) {
+      shape.add("way " + way.id());
+      shape.add(way.heading());
     } else if (block instanceof SheetState.Words words) {
       shape.add("words " + words.strong());
     } else {
@@ -279,6 +288,7 @@ public final class SheetPanel extends JPanel {
     photos.clear();
     files.clear();
     answers.clear();
+    ways.clear();
     ScrollColumn column =
         new ScrollColumn(
             new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
@@ -324,7 +334,9 @@ public final class SheetPanel extends JPanel {
                 ? table.heading()
                 : block instanceof SheetState.Photos some
                     ? some.heading()
-                    : block instanceof SheetState.Files some ? some.heading() : "";
+                    : block instanceof SheetState.Files some
+                        ? some.heading()
+                        : block instanceof SheetState.Way way ? way.heading() : "";
   }
 
   /** Builds a block anew in the place where it is. */
@@ -416,6 +428,10 @@ public final class SheetPanel extends JPanel {
     } else if (block instanceof SheetState.Answer answer) {
       AnswerView view = new AnswerView(answer.id());
       answers.put(answer.id(), view);
+      panel.add(view, "wmin 0");
+    } else if (block instanceof SheetState.Way way) {
+      PathBox view = new PathBox(way.heading());
+      ways.put(way.id(), view);
       panel.add(view, "wmin 0");
     } else if (block instanceof SheetState.Words words) {
       JTextArea area =
