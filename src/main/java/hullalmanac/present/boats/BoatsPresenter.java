@@ -24,6 +24,7 @@ import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.NewBoatSheet;
+import hullalmanac.present.edit.PassesSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
@@ -109,6 +110,11 @@ public final class BoatsPresenter {
   /** Changes what is known of the boat chosen. */
   public void change() {
     state.chosen().ifPresent(boat -> desk.open(new BoatSheet(desk, boat)));
+  }
+
+  /** Plans the correction of a surface of the boat chosen. */
+  public void fewestPasses() {
+    state.chosen().ifPresent(boat -> desk.open(new PassesSheet(desk, boat)));
   }
 
   /** Begins a visit to the boat chosen, as its last one was. */
