@@ -7,6 +7,7 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.RowChange;
+import hullalmanac.core.report.MailDraft;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.PlannedVisits;
 import java.nio.file.Path;
@@ -62,6 +63,11 @@ public final class EditService {
                     almanac,
                     PlannedVisits.edit(
                         almanac, ids(), today, today.plusWeeks(WEEKS_PLANNED_AHEAD))));
+  }
+
+  /** Writes a letter as a mail draft into the folder {@code letters} of the record. */
+  public MailService.Written writeLetter(MailDraft draft, LocalDate day) {
+    return mail().letter(draft, day, record.folder());
   }
 
   /**

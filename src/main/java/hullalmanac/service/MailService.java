@@ -12,12 +12,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Writes mail drafts, which a person sends from their own mail program. Sends nothing. */
 public final class MailService {
+  private static final int LONGEST_NAME = 60;
+
   private final Clock clock;
 
   MailService(Clock clock) {
@@ -54,6 +57,32 @@ public final class MailService {
               + " can be read.",
           e);
     }
+  }
+
+  /** A letter's file, or why there is none. */
+  public record Written(Optional<Path> file, Optional<String> refused) {}
+
+  /**
+   * Writes a letter of a day into the folder {@code letters} of a record; one of that day with the
+   * same subject is written over.
+   */
+  Written letter(MailDraft draft, LocalDate day, Path record) {
+    String name = draft.subject().replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+    String shortened = name.substring(0, Math.min(name.length(), LONGEST_NAME)).strip();
+    Path folder = record.resolve("letters");
+    Path file = folder.resolve((day + " " + shortened).strip() + ".eml");
+    try {
+      if (!Files.isDirectory(folder)) {
+        Files.createDirectory(folder);
+      }
+    } catch (IOException e) {
+      throw new RecordException(
+          RecordException.Kind.READ_ONLY,
+          "The folder " + folder + " cannot be made. Look whether the record is still there.",
+          e);
+    }
+    Optional<String> refused = write(draft, List.of(), file);
+    return new Written(refused.isEmpty() ? Optional.of(file) : Optional.empty(), refused);
   }
 
   /** The draft as a link that any mail program opens; without files. */

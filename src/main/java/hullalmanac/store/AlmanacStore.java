@@ -58,6 +58,7 @@ public final class AlmanacStore {
         findings.findings(),
         findings.photos(),
         lists.readings(),
+        lists.wordings(),
         books(business.currency()));
   }
 
@@ -99,6 +100,7 @@ public final class AlmanacStore {
     books.putTrips(put.books().trips());
     books.putExpenses(put.books().expenses());
     lists.putReadings(put.listReadings());
+    lists.putWordings(put.wordings());
     remove(edit.gone());
   }
 

@@ -1,15 +1,17 @@
 package hullalmanac.store;
 
 import hullalmanac.core.record.Coded;
+import hullalmanac.core.record.LetterKind;
 import hullalmanac.core.record.ListField;
 import hullalmanac.core.record.ListReading;
+import hullalmanac.core.record.Wording;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** How lists that were brought in were understood. */
+/** How lists that were brought in were understood, and how letters are worded. */
 final class ListStore {
   private static final Columns READING =
       Columns.of(
@@ -20,6 +22,18 @@ final class ListStore {
           name
           headings
           fields
+          """);
+
+  private static final Columns WORDING =
+      Columns.of(
+          "wording",
+          """
+          id
+          key
+          kind
+          language
+          subject
+          text
           """);
 
   private static final String BETWEEN = "|";
@@ -57,6 +71,32 @@ final class ListStore {
                       () -> new IllegalStateException("no field of a list is called " + code))));
     }
     return columns;
+  }
+
+  List<Wording> wordings() throws SQLException {
+    return tx.list(
+        WORDING.select("id"),
+        row ->
+            new Wording(
+                row.id("id"),
+                row.text("key"),
+                row.coded(LetterKind.class, "kind"),
+                row.text("language"),
+                row.text("subject"),
+                row.text("text")));
+  }
+
+  void putWordings(List<Wording> wordings) throws SQLException {
+    tx.each(
+        WORDING.put(),
+        wordings,
+        (to, w) ->
+            to.set("id", w.id())
+                .set("key", w.key())
+                .set("kind", w.kind())
+                .set("language", w.language())
+                .set("subject", w.subject())
+                .set("text", w.text()));
   }
 
   void putReadings(List<ListReading> readings) throws SQLException {

@@ -26,7 +26,8 @@ public record SchemaStep(int number, String sql) {
           "0006-climate-of-a-step.sql",
           "0007-moment-of-a-finding.sql",
           "0008-list-readings.sql",
-          "0009-money.sql");
+          "0009-money.sql",
+          "0010-wordings.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

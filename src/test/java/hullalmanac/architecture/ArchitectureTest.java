@@ -119,6 +119,7 @@ class ArchitectureTest {
               "exchange",
               List.of("java.io..", "java.nio..", "java.security..", "de.siegmar.fastcsv..")),
           Map.entry("exchange.guide", List.of("java.nio..", "org.commonmark..")),
+          Map.entry("exchange.letter", List.of("com.samskivert.mustache..")),
           Map.entry(
               "exchange.list",
               List.of(
@@ -319,6 +320,7 @@ class ArchitectureTest {
               "ezvcard..",
               "com.github.mangstadt..",
               "jakarta..",
+              "com.samskivert..",
               "org.dhatim..",
               "org.apache.commons.compress..",
               "org.commonmark..")

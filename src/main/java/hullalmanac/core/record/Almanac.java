@@ -34,6 +34,7 @@ public record Almanac(
     List<Finding> findings,
     List<Photo> photos,
     List<ListReading> listReadings,
+    List<Wording> wordings,
     Books books) {
   public Almanac {
     harbours = List.copyOf(harbours);
@@ -52,6 +53,7 @@ public record Almanac(
     findings = List.copyOf(findings);
     photos = List.copyOf(photos);
     listReadings = List.copyOf(listReadings);
+    wordings = List.copyOf(wordings);
   }
 
   /** A record without money, to which no list of a person's own was brought. */
@@ -90,6 +92,7 @@ public record Almanac(
         findings,
         photos,
         List.of(),
+        List.of(),
         Books.EMPTY);
   }
 
@@ -97,6 +100,7 @@ public record Almanac(
   public static Almanac empty(Business business) {
     return new Almanac(
         business,
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -135,7 +139,8 @@ public record Almanac(
                 duties,
                 findings,
                 photos,
-                listReadings)
+                listReadings,
+                wordings)
             .flatMap(List::stream);
     return Stream.concat(work, books.rows()).toList();
   }
@@ -161,6 +166,7 @@ public record Almanac(
         changed.of(Finding.class, findings, Finding::id),
         changed.of(Photo.class, photos, Photo::id),
         changed.of(ListReading.class, listReadings, ListReading::id),
+        changed.of(Wording.class, wordings, Wording::id),
         changed.books(books));
   }
 

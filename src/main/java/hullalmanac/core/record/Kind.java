@@ -22,6 +22,7 @@ public enum Kind implements Coded {
   FINDING("findings", "finding"),
   PHOTO("photos", "photo"),
   LIST_READING("list-readings", "list reading"),
+  WORDING("wordings", "wording"),
   RATE("rates", "rate"),
   ESTIMATE("estimates", "estimate"),
   INVOICE("invoices", "invoice"),

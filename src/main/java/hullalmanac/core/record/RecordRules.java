@@ -61,6 +61,7 @@ public final class RecordRules {
     additions.coats().forEach(rules::coat);
     additions.findings().forEach(rules::finding);
     additions.photos().forEach(rules::photo);
+    additions.wordings().forEach(w -> rules.wording(existing, additions, w));
     rules.problems.addAll(BooksRules.problems(existing, additions));
     return List.copyOf(rules.problems);
   }
@@ -72,6 +73,21 @@ public final class RecordRules {
 
   private void problem(Kind kind, String key, String field, String message, String advice) {
     problems.add(new Problem(kind, key, field, message, advice));
+  }
+
+  private void wording(Almanac existing, Almanac additions, Wording wording) {
+    boolean twice =
+        Stream.concat(existing.wordings().stream(), additions.wordings().stream())
+            .filter(w -> !w.id().equals(wording.id()))
+            .anyMatch(w -> w.kind() == wording.kind() && w.language().equals(wording.language()));
+    if (twice) {
+      problem(
+          Kind.WORDING,
+          wording.key(),
+          "language",
+          "a letter of this kind is worded already in that language",
+          "Correct the one that is there");
+    }
   }
 
   private void visit(Visit visit) {

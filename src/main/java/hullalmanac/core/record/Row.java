@@ -18,6 +18,7 @@ public sealed interface Row
         Finding,
         Photo,
         ListReading,
+        Wording,
         Rate,
         Estimate,
         Invoice,

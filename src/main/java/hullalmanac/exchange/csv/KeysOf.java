@@ -34,6 +34,7 @@ final class KeysOf {
     note(keys, Kind.TRIP, a.books().trips(), x -> x.key(), x -> x.id());
     note(keys, Kind.EXPENSE, a.books().expenses(), x -> x.key(), x -> x.id());
     note(keys, Kind.LIST_READING, a.listReadings(), x -> x.key(), x -> x.id());
+    note(keys, Kind.WORDING, a.wordings(), x -> x.key(), x -> x.id());
     return keys;
   }
 

@@ -62,7 +62,8 @@ final class SetReader {
             CoatFiles.DUTIES,
             FindingFiles.FINDINGS,
             FindingFiles.PHOTOS,
-            ListFiles.READINGS);
+            ListFiles.READINGS,
+            WordingFiles.WORDINGS);
     return Stream.concat(work.stream(), money.books().stream()).toList();
   }
 
@@ -98,6 +99,7 @@ final class SetReader {
             all(FindingFiles.FINDINGS),
             all(FindingFiles.PHOTOS),
             all(ListFiles.READINGS),
+            all(WordingFiles.WORDINGS),
             new BooksReader(this, money).read());
     return new CsvSet.ReadResult(additions, problems, places);
   }

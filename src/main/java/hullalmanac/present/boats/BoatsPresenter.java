@@ -23,6 +23,7 @@ import hullalmanac.present.Desk;
 import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.BoatSheet;
+import hullalmanac.present.edit.LetterSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PassesSheet;
 import hullalmanac.present.edit.VisitSheet;
@@ -115,6 +116,11 @@ public final class BoatsPresenter {
   /** Plans the correction of a surface of the boat chosen. */
   public void fewestPasses() {
     state.chosen().ifPresent(boat -> desk.open(new PassesSheet(desk, boat)));
+  }
+
+  /** Writes to those who have to do with the boat chosen. */
+  public void write() {
+    state.chosen().ifPresent(boat -> desk.open(new LetterSheet(desk, boat)));
   }
 
   /** Begins a visit to the boat chosen, as its last one was. */

@@ -9,6 +9,7 @@ import hullalmanac.present.edit.LookSheet;
 import hullalmanac.present.edit.PracticeSheet;
 import hullalmanac.present.edit.RatesSheet;
 import hullalmanac.present.edit.RecordSheet;
+import hullalmanac.present.edit.WordingSheet;
 import hullalmanac.present.house.House;
 import hullalmanac.present.settings.SettingsState.Page;
 import hullalmanac.present.sheet.Sheet;
@@ -56,6 +57,7 @@ public final class SettingsPresenter {
     }
     pages.put(
         new Page("Rates by length", "What a foot or a metre costs"), () -> new RatesSheet(desk));
+    pages.put(new Page("Letters", "How they are worded"), () -> new WordingSheet(desk));
     pages.put(new Page("How it looks", "Light or dark, size, targets"), () -> new LookSheet(looks));
     pages.put(
         new Page("The record and its copies", "Where it lies, moving, a second place"),

@@ -86,6 +86,7 @@ final class BoatPagePanel {
     row.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
     row.add(button("Fewest passes", "Ctrl+G", presenter::fewestPasses), HIGH);
     row.add(button("Show the owner", "F11", presenter::showOwner), HIGH);
+    row.add(button("Write to her owner", "", presenter::write), HIGH);
     acts.add(row, "growx, wmin 0");
     if (washing) {
       JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8, novisualpadding", "", "[center]"));

@@ -1,0 +1,2 @@
+/** Letters: texts with fields in braces, filled. */
+package hullalmanac.exchange.letter;

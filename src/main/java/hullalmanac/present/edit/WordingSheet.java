@@ -1,0 +1,254 @@
+package hullalmanac.present.edit;
+
+import hullalmanac.core.guide.Topic;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Id;
+import hullalmanac.core.record.LetterKind;
+import hullalmanac.core.record.Texts;
+import hullalmanac.core.record.Wording;
+import hullalmanac.core.report.Letters;
+import hullalmanac.present.Desk;
+import hullalmanac.present.Lookups;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Said;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.words.LetterWords;
+import hullalmanac.service.Fleet;
+import hullalmanac.service.LetterService;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/** How letters are worded, and how one of them would read. */
+public final class WordingSheet implements Sheet {
+  private static final String WHICH = "which";
+  private static final String WORDS = "words";
+  private static final String SUBJECT = "subject";
+  private static final String TEXT = "text";
+
+  private final Desk desk;
+  private final Map<String, String> refused = new HashMap<>();
+  private Consumer<SheetState> view = s -> {};
+  private Optional<Fleet> fleet = Optional.empty();
+  private LetterKind kind = LetterKind.DUE;
+  private String language = "";
+
+  public WordingSheet(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void onChange(Consumer<SheetState> view) {
+    this.view = view;
+    view.accept(
+        fleet
+            .map(this::stateOf)
+            .orElseGet(() -> new SheetState("", "", List.of(), Optional.empty())));
+  }
+
+  @Override
+  public void show(Fleet fleet) {
+    this.fleet = Optional.of(fleet);
+    publish();
+  }
+
+  private void publish() {
+    fleet.ifPresent(f -> view.accept(stateOf(f)));
+  }
+
+  private Letters.Words now(Fleet fleet) {
+    Letters.Words kept = Letters.of(fleet.almanac(), kind, language);
+    return new Letters.Words(
+        refused.getOrDefault(SUBJECT, kept.subject()), refused.getOrDefault(TEXT, kept.text()));
+  }
+
+  private SheetState stateOf(Fleet fleet) {
+    Letters.Words now = now(fleet);
+    boolean own = Letters.own(fleet.almanac(), kind, language).isPresent();
+    return new SheetState(
+        "Letters",
+        "What stands in two braces is filled in for each boat. You send a letter yourself; the"
+            + " program sends nothing.",
+        List.of(
+            new SheetState.Form(
+                WHICH,
+                "",
+                List.of(
+                    new SheetState.Field(
+                        "kind",
+                        "A letter about",
+                        new Input.Choice(
+                            Arrays.stream(LetterKind.values()).map(LetterKind::words).toList()),
+                        kind.words(),
+                        Said.NOTHING),
+                    new SheetState.Field(
+                        "language",
+                        "For those written to in",
+                        new Input.Line("en, fr; empty for your own"),
+                        refused.getOrDefault("language", language),
+                        say(
+                            new At(WHICH, "", "language"),
+                            refused.getOrDefault("language", language))))),
+            new SheetState.Form(
+                WORDS,
+                "",
+                List.of(
+                    field(SUBJECT, "Subject", new Input.Line(""), now.subject()),
+                    field(TEXT, "Text", new Input.Paragraph(), now.text()))),
+            new SheetState.Words(
+                Letters.FIELDS.stream()
+                    .map(f -> "{{" + f.name() + "}} " + f.meaning())
+                    .collect(Collectors.joining(" · "))),
+            new SheetState.Buttons(
+                own
+                    ? List.of(new SheetState.Button("reset", "As it came with the program", false))
+                    : List.of()),
+            preview(fleet, now)),
+        Optional.empty());
+  }
+
+  private SheetState.Field field(String id, String label, Input input, String text) {
+    return new SheetState.Field(id, label, input, text, say(new At(WORDS, "", id), text));
+  }
+
+  private SheetState.Block preview(Fleet fleet, Letters.Words words) {
+    Optional<Boat> boat =
+        fleet.due().stream()
+            .map(d -> d.boat())
+            .findFirst()
+            .or(() -> fleet.almanac().boats().stream().findFirst());
+    if (boat.isEmpty()) {
+      return new SheetState.Words("Write a boat down, and a letter about her stands here.");
+    }
+    LetterService.Outcome letter = LetterService.fill(words, fields(fleet, boat.get()));
+    return new SheetState.Table(
+        "How it would read",
+        List.of("", boat.get().name()),
+        letter instanceof LetterService.Letter l
+            ? List.of(List.of("Subject", l.subject()), List.of("Text", l.text()))
+            : List.of(),
+        "What stands above cannot be filled in yet.");
+  }
+
+  private static Map<String, String> fields(Fleet fleet, Boat boat) {
+    String owner = new Lookups(fleet.almanac(), fleet.asOf()).owner(boat.id());
+    return LetterWords.of(fleet, boat.id(), owner);
+  }
+
+  @Override
+  public Said say(At at, String text) {
+    return problem(at.field(), text).map(why -> new Said(why, true)).orElse(Said.NOTHING);
+  }
+
+  private Optional<String> problem(String field, String text) {
+    if (field.equals("language")) {
+      return text.strip().matches("|[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*")
+          ? Optional.empty()
+          : Optional.of("Write a language tag such as en, fr or pt-BR, or nothing.");
+    }
+    if (field.equals("kind") || text.isBlank()) {
+      return Optional.empty();
+    }
+    Map<String, String> sample = new HashMap<>();
+    Letters.FIELDS.forEach(f -> sample.put(f.name(), f.name()));
+    return LetterService.fill(new Letters.Words(text, text), sample)
+            instanceof LetterService.Refused refusal
+        ? Optional.of(refusal.sentence())
+        : Optional.empty();
+  }
+
+  @Override
+  public void enter(At at, String text) {
+    if (fleet.isEmpty()) {
+      return;
+    }
+    if (problem(at.field(), text).isPresent()) {
+      refused.put(at.field(), text);
+      publish();
+      return;
+    }
+    refused.remove(at.field());
+    switch (at.field()) {
+      case "kind" -> turnTo(byWords(text), language);
+      case "language" -> turnTo(kind, text.strip());
+      default -> write(fleet.get(), at.field(), text);
+    }
+  }
+
+  private static LetterKind byWords(String text) {
+    return Arrays.stream(LetterKind.values())
+        .filter(k -> k.words().equals(text))
+        .findFirst()
+        .orElse(LetterKind.DUE);
+  }
+
+  private void turnTo(LetterKind otherKind, String otherLanguage) {
+    kind = otherKind;
+    language = otherLanguage;
+    refused.clear();
+    publish();
+  }
+
+  /** An empty text means: as it came. */
+  private void write(Fleet fleet, String field, String text) {
+    Letters.Words kept = Letters.of(fleet.almanac(), kind, language);
+    Letters.Words starter = Letters.starter(kind);
+    boolean subject = field.equals(SUBJECT);
+    Letters.Words wanted =
+        new Letters.Words(
+            subject ? orElse(Texts.oneLine(text), starter.subject()) : kept.subject(),
+            subject ? kept.text() : orElse(Texts.lines(text), starter.text()));
+    LetterKind about = kind;
+    String in = language;
+    desk.edit(
+        "Letters, " + about.words(),
+        almanac -> edit(almanac, desk.ids().next(), new Wanted(about, in, wanted)));
+  }
+
+  private record Wanted(LetterKind kind, String language, Letters.Words words) {}
+
+  private static Edit edit(Almanac almanac, Id<Wording> fresh, Wanted wanted) {
+    Optional<Wording> own = Letters.own(almanac, wanted.kind(), wanted.language());
+    if (wanted.language().isEmpty() && wanted.words().equals(Letters.starter(wanted.kind()))) {
+      return Edit.remove(own.stream().toList());
+    }
+    return Edit.put(
+        new Wording(
+            own.map(Wording::id).orElse(fresh),
+            own.map(Wording::key)
+                .orElse(
+                    wanted.kind().code()
+                        + (wanted.language().isEmpty() ? "" : "-" + wanted.language())),
+            wanted.kind(),
+            wanted.language(),
+            wanted.words().subject(),
+            wanted.words().text()));
+  }
+
+  private static String orElse(String text, String otherwise) {
+    return text.isEmpty() ? otherwise : text;
+  }
+
+  @Override
+  public void press(String button) {
+    LetterKind about = kind;
+    String in = language;
+    refused.clear();
+    desk.edit(
+        "Letters, " + about.words() + ", as it came",
+        almanac -> Edit.remove(Letters.own(almanac, about, in).stream().toList()));
+  }
+
+  @Override
+  public Topic topic() {
+    return Topic.LETTERS;
+  }
+}

@@ -1,0 +1,152 @@
+package hullalmanac.present.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.life.BoatDue;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.LetterKind;
+import hullalmanac.core.report.Letters;
+import hullalmanac.fixture.Bench;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Said;
+import hullalmanac.present.sheet.SheetState;
+import hullalmanac.service.Fleet;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.james.mime4j.dom.Message;
+import org.apache.james.mime4j.dom.TextBody;
+import org.apache.james.mime4j.message.DefaultMessageBuilder;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** How letters are worded, and a letter that is written. */
+class LettersTest {
+  @TempDir Path folder;
+  private Bench bench;
+
+  @BeforeEach
+  void open() {
+    bench = Bench.open(folder.resolve("record"));
+  }
+
+  @AfterEach
+  void close() {
+    bench.close();
+  }
+
+  private BoatDue first() {
+    return Fleet.dueOf(bench.almanac(), java.time.LocalDate.of(2026, 5, 1)).due().get(0);
+  }
+
+  private void wording() {
+    bench.presenter().open(new WordingSheet(bench.presenter()));
+  }
+
+  private String text(String field) {
+    return bench.state().blocks().stream()
+        .filter(SheetState.Form.class::isInstance)
+        .flatMap(b -> ((SheetState.Form) b).fields().stream())
+        .filter(f -> f.id().equals(field))
+        .findFirst()
+        .orElseThrow()
+        .text();
+  }
+
+  private List<List<String>> preview() {
+    return bench.state().blocks().stream()
+        .filter(SheetState.Table.class::isInstance)
+        .map(b -> ((SheetState.Table) b).rows())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void everyLetterThatComesWithTheProgramCanBeFilledAndAForecastSaysThatItIsOne() {
+    for (LetterKind kind : LetterKind.values()) {
+      Letters.Words words = Letters.starter(kind);
+      Said said =
+          new WordingSheet(bench.presenter()).say(new At("words", "", "text"), words.text());
+      assertThat(said.refused()).as(words.text()).isFalse();
+      assertThat(words.text()).contains("{{name}}").contains("{{business}}");
+    }
+    assertThat(Letters.starter(LetterKind.DUE).text())
+        .contains("This is a forecast, not a guarantee.");
+  }
+
+  @Test
+  void aWordingChangesWhatALetterSaysAndAnEmptyTextBringsItBack() {
+    Almanac before = bench.almanac();
+    wording();
+    bench.write("words", "subject", "{{boat}} wants you");
+    String boat = first().boat().name();
+    assertThat(preview().get(0)).containsExactly("Subject", boat + " wants you");
+    assertThat(bench.almanac().wordings()).hasSize(1);
+    bench.write("words", "subject", "");
+    assertThat(text("subject")).isEqualTo(Letters.starter(LetterKind.DUE).subject());
+    assertThat(bench.almanac()).isEqualTo(before);
+    bench.write("words", "text", "Hello {{name}}");
+    bench.sheet().press("reset");
+    assertThat(bench.almanac()).isEqualTo(before);
+    bench.presenter().undo();
+    assertThat(text("text")).isEqualTo("Hello {{name}}");
+  }
+
+  @Test
+  void eachLanguageHasItsOwnWordsAndFallsBackToThoseOfTheBusiness() {
+    wording();
+    bench.write("words", "subject", "For all");
+    bench.write("which", "language", "fr");
+    assertThat(text("subject")).isEqualTo("For all");
+    bench.write("words", "subject", "Pour {{boat}}");
+    Almanac now = bench.almanac();
+    assertThat(Letters.of(now, LetterKind.DUE, "fr").subject()).isEqualTo("Pour {{boat}}");
+    assertThat(Letters.of(now, LetterKind.DUE, "de").subject()).isEqualTo("For all");
+    assertThat(Letters.of(now, LetterKind.OTHER, "fr"))
+        .isEqualTo(Letters.starter(LetterKind.OTHER));
+  }
+
+  @Test
+  void aTextThatCannotBeFilledStaysAsItWasTypedWithTheReason() {
+    Almanac before = bench.almanac();
+    wording();
+    bench.write("words", "text", "Dear {{nam}}");
+    assertThat(text("text")).isEqualTo("Dear {{nam}}");
+    assertThat(bench.sheet().say(new At("words", "", "text"), "Dear {{nam}}").words())
+        .startsWith("There is no field {{nam}}");
+    bench.write("which", "language", "not a tag");
+    assertThat(bench.almanac()).isEqualTo(before);
+  }
+
+  @Test
+  void aLetterIsFilledChangedAndWrittenAsADraftThatAnotherReaderUnderstands() throws Exception {
+    BoatDue due = first();
+    bench.presenter().openBoat(due.boat().id());
+    bench.presenter().boats().write();
+    assertThat(text("about")).isEqualTo(LetterKind.DUE.words());
+    assertThat(text("text")).contains(due.boat().name()).contains("a forecast, not a guarantee");
+    bench.write("letter", "subject", "Die Ödland: due / soon?");
+    bench.write("letter", "text", "First line\n\nlast line");
+    bench.sheet().press("draft");
+    Path letters = folder.resolve("record/letters");
+    try (Stream<Path> files = Files.list(letters)) {
+      Path file = files.findFirst().orElseThrow();
+      assertThat(file.getFileName()).hasToString("2026-05-01 Die Ödland due soon.eml");
+      try (InputStream in = Files.newInputStream(file)) {
+        Message read = new DefaultMessageBuilder().parseMessage(in);
+        assertThat(read.getSubject()).isEqualTo("Die Ödland: due / soon?");
+        assertThat(
+                new String(
+                    ((TextBody) read.getBody()).getInputStream().readAllBytes(),
+                    StandardCharsets.UTF_8))
+            .isEqualToNormalizingNewlines("First line\n\nlast line");
+      }
+    }
+    assertThat(bench.almanac().wordings()).isEmpty();
+  }
+}
