@@ -336,8 +336,9 @@ public final class HistoryChart {
         .ifPresent(span -> plot.addDomainMarker(window(span), Layer.BACKGROUND));
     coats(plot, lane);
     ValueMarker today = line(timeline.today(), first ? "today" : "", colours.text(), HAIR);
-    today.setLabelAnchor(RectangleAnchor.BOTTOM_RIGHT);
-    today.setLabelTextAnchor(TextAnchor.BOTTOM_LEFT);
+    boolean dayBelow = lane.renewBy().filter(d -> !d.isBefore(timeline.today())).isPresent();
+    today.setLabelAnchor(dayBelow ? RectangleAnchor.RIGHT : RectangleAnchor.BOTTOM_RIGHT);
+    today.setLabelTextAnchor(dayBelow ? TextAnchor.CENTER_LEFT : TextAnchor.BOTTOM_LEFT);
     plot.addDomainMarker(today);
     lane.renewBy()
         .filter(d -> !d.isAfter(timeline.until()) && !d.isBefore(timeline.from()))

@@ -84,6 +84,11 @@ public final class Copies {
   }
 
   private void lay(Connection connection, Path target) throws SQLException {
+    Path record = folder.resolveSibling(Database.FILE);
+    if (!Files.exists(record)) {
+      // Where a stick was pulled out, nothing is laid in the place where it was.
+      throw Failures.gone(record, null);
+    }
     Path rough = folder.resolve("copy.tmp");
     try {
       Files.createDirectories(folder);

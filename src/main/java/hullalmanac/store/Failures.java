@@ -17,6 +17,9 @@ final class Failures {
   static RecordException of(Path file, SQLException e) {
     SQLiteErrorCode code =
         e instanceof SQLiteException s ? s.getResultCode() : SQLiteErrorCode.UNKNOWN_ERROR;
+    if (code == SQLiteErrorCode.SQLITE_READONLY_DBMOVED) {
+      return gone(file, e);
+    }
     if (String.valueOf(e.getMessage()).contains(ISSUED)) {
       return new RecordException(
           Kind.OTHER,
@@ -69,6 +72,16 @@ final class Failures {
           new RecordException(
               Kind.OTHER, "The record " + file + " could not be used. Nothing was changed.", e);
     };
+  }
+
+  static RecordException gone(Path file, Throwable cause) {
+    return new RecordException(
+        Kind.MISSING,
+        "The record "
+            + file
+            + " is no longer where it was: its folder was moved, or a stick was pulled out."
+            + " Nothing was changed; put it back and try again.",
+        cause);
   }
 
   static RecordException corrupt(Path file, Throwable cause) {

@@ -7,12 +7,14 @@ import hullalmanac.study.generator.SecondLaw.Fleet;
 import hullalmanac.study.generator.SecondLaw.Plan;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * A small share of the study of {@link Study}, with fixed seeds, in every build. Its bounds are
  * wide enough for so few fleets and far too narrow for a model that reads findings wrongly.
  */
+@Tag("slow")
 class StudyTest {
   @Test
   void theRangeHoldsTheTruthAndTheMiddleBeatsTheLabel() {

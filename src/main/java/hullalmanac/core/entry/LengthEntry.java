@@ -174,7 +174,8 @@ public final class LengthEntry {
     return millimetres.setScale(0, RoundingMode.HALF_UP);
   }
 
-  private static String echo(Length length, Business.Units usual) {
+  /** A length in both units, in which it is usual first: "32 ft 6 in · 9.90 m". */
+  public static String echo(Length length, Business.Units usual) {
     String said = length.feetAndInches();
     String feet = said.startsWith("0 ft ") ? said.substring("0 ft ".length()) : said;
     return usual == Business.Units.FEET

@@ -2,6 +2,7 @@ package hullalmanac.core.finish;
 
 import hullalmanac.core.record.Past;
 import hullalmanac.core.record.Tone;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -28,7 +29,8 @@ public record Budget(int flats, int edges, Basis basis) {
     BY_AGE("its past is not known: a rule of thumb by age"),
     NO_AGE("neither its past nor its age is known: as if it were 20 years old"),
     THIN_FILM("10 µm off for life, less what the record took off"),
-    NO_ABRASIVES("no abrasives on this finish");
+    NO_ABRASIVES("no abrasives on this finish"),
+    AGREED("as agreed");
 
     private final String words;
 
@@ -101,6 +103,38 @@ public record Budget(int flats, int edges, Basis basis) {
         (int) Math.max(0, Math.floor(flats - taken - reserve)),
         (int) Math.max(0, Math.floor(edges - taken - reserve / 2)),
         basis);
+  }
+
+  /** This budget where less of it was agreed on. */
+  Budget atMost(Allowance agreed) {
+    int lessFlats = agreed.flats().map(Budget::tenths).orElse(flats);
+    int lessEdges = agreed.edges().map(Budget::tenths).orElse(edges);
+    return lessFlats >= flats && lessEdges >= edges
+        ? this
+        : new Budget(Math.min(flats, lessFlats), Math.min(edges, lessEdges), Basis.AGREED);
+  }
+
+  /** Why more was agreed on than can be spared, a sentence; nothing where it is not. */
+  Optional<String> against(Allowance agreed) {
+    return over(agreed.flats(), flats, "on flats")
+        .or(() -> over(agreed.edges(), edges, "at edges and corners"));
+  }
+
+  private Optional<String> over(Optional<Double> agreed, int spare, String where) {
+    return agreed
+        .filter(microns -> tenths(microns) > spare)
+        .map(
+            microns ->
+                String.format(
+                    Locale.ROOT,
+                    "No more than %.1f µm can be spared %s (%s): agree on that or less.",
+                    spare / 10.0,
+                    where,
+                    basis.words()));
+  }
+
+  private static int tenths(double microns) {
+    return (int) Math.floor(10 * microns);
   }
 
   /**

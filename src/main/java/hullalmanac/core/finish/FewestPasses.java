@@ -29,6 +29,7 @@ public final class FewestPasses {
    *
    * @param buffable whether urethane paint is known to be an acrylic that may be buffed
    * @param measured thickness of its gelcoat
+   * @param allowed the most that was agreed to come off
    * @param area measured or entered; absent: by rule of thumb
    * @param seen what was seen that no finding says, such as swirls
    * @param spots test spots on it, any number
@@ -36,12 +37,13 @@ public final class FewestPasses {
   public record Said(
       boolean buffable,
       Optional<Measured> measured,
+      Allowance allowed,
       Optional<Area> area,
       Set<Defect> seen,
       List<TestSpot> spots) {
     /** Nothing more than the record says. */
     public static final Said NOTHING =
-        new Said(false, Optional.empty(), Optional.empty(), Set.of(), List.of());
+        new Said(false, Optional.empty(), Allowance.ALL, Optional.empty(), Set.of(), List.of());
 
     public Said {
       seen = Set.copyOf(seen);
@@ -103,8 +105,15 @@ public final class FewestPasses {
     return all;
   }
 
-  /** What may be taken off it; absent where nothing is corrected by stages. */
+  /**
+   * What may be taken off it, no more than was agreed; absent where nothing is corrected by stages.
+   */
   public Optional<Budget> budget() {
+    return spare().map(b -> b.atMost(said.allowed()));
+  }
+
+  /** What can be spared, whatever was agreed; absent where nothing is corrected by stages. */
+  public Optional<Budget> spare() {
     return film.map(
         f ->
             Budget.of(
@@ -158,7 +167,7 @@ public final class FewestPasses {
       return Optional.of(
           "The area is not known: write down the length of the boat, or enter the area.");
     }
-    return Optional.empty();
+    return spare().orElseThrow().against(said.allowed());
   }
 
   private Planner planner(Agreed agreed) {

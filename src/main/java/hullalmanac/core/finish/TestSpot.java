@@ -20,6 +20,11 @@ public record TestSpot(
     if (before.geometry() != Geometry.DEG_60 || after.geometry() != Geometry.DEG_60) {
       throw new IllegalArgumentException("read the test spot at 60°, before and after");
     }
+    if (before.mean() > Observation.GlossRead.HIGHEST_NON_METAL
+        || after.mean() > Observation.GlossRead.HIGHEST_NON_METAL) {
+      throw new IllegalArgumentException(
+          "the gloss of a hull runs from 0 to 120 at 60°; read the test spot again");
+    }
     if (stage.sands() && passes > 1) {
       throw new IllegalArgumentException("a test spot is sanded once");
     }

@@ -11,6 +11,7 @@ public enum Topic {
   LIST("guide/README.md#a-list-of-your-own"),
   FACTS("guide/README.md#what-is-known-of-her"),
   VISIT("guide/README.md#a-visit"),
+  PASSES("guide/README.md#fewest-passes"),
   CATCH_UP("guide/README.md#evening-catch-up"),
   OWNER("guide/README.md#show-the-owner"),
   PEOPLE("guide/README.md#people"),

@@ -80,7 +80,7 @@ public final class PhotoFiles {
       if (Files.exists(target)) {
         requireIntact(target, hash);
       } else {
-        Files.createDirectories(photos);
+        makeFolder(photos);
         requireRoom(source, photos, room);
         Path rough = target.resolveSibling(target.getFileName() + ".tmp");
         try {
@@ -141,9 +141,16 @@ public final class PhotoFiles {
     requireRoom(sources, photos, PhotoFiles::room);
   }
 
+  /** In the record's folder, which is not made anew where it is gone. */
+  private static void makeFolder(Path photos) throws IOException {
+    if (!Files.isDirectory(photos)) {
+      Files.createDirectory(photos);
+    }
+  }
+
   static void requireRoom(List<Path> sources, Path photos, Room room) {
     try {
-      Files.createDirectories(photos);
+      makeFolder(photos);
       long bytes = RESERVE;
       for (Path source : sources) {
         bytes += Files.size(source);

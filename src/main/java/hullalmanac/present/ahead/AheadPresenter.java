@@ -146,7 +146,7 @@ public final class AheadPresenter {
             .toList();
     return new AheadState(
         DateWords.full(fleet.asOf()),
-        summary(due, later, weeks(fleet)),
+        summary(due, later, weeks(fleet), withoutCoat(fleet, lookups)),
         fleet.asOf(),
         harbours,
         harbour,
@@ -210,15 +210,34 @@ public final class AheadPresenter {
     return fleet.almanac().business().habits().leadWeeks();
   }
 
-  private static String summary(List<Row> due, List<Row> later, int weeks) {
+  /** How many boats in care lie here of which no coat in service is known. */
+  private int withoutCoat(Fleet fleet, Lookups lookups) {
+    Set<Id<Boat>> coated = fleet.due().stream().map(d -> d.boat().id()).collect(Collectors.toSet());
+    return (int)
+        fleet.almanac().boats().stream()
+            .filter(b -> b.status() == BoatStatus.ACTIVE && here(lookups, b.id()))
+            .filter(b -> !coated.contains(b.id()))
+            .count();
+  }
+
+  private static String summary(List<Row> due, List<Row> later, int weeks, int withoutCoat) {
     String within = weeks == 1 ? "a week" : NumberWords.small(weeks) + " weeks";
+    if (due.isEmpty() && later.isEmpty()) {
+      return "No coat is in service yet.";
+    }
     if (due.isEmpty()) {
-      return later.isEmpty()
-          ? "No coat is in service yet."
-          : "Nothing is due within " + within + ". All is well.";
+      return "Nothing is due within " + within + ". " + rest(withoutCoat);
     }
     String boats = due.size() == 1 ? "One boat is" : due.size() + " boats are";
     return boats + " due within " + within + ". Start with " + due.get(0).name() + ".";
+  }
+
+  private static String rest(int withoutCoat) {
+    return switch (withoutCoat) {
+      case 0 -> "All is well.";
+      case 1 -> "Of one boat no coat is known.";
+      default -> "Of " + NumberWords.small(withoutCoat) + " boats no coat is known.";
+    };
   }
 
   /** One row a boat, for what falls due first; makers' duties have rows of their own. */

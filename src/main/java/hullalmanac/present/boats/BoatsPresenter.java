@@ -24,6 +24,7 @@ import hullalmanac.present.Invitation;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.NewBoatSheet;
+import hullalmanac.present.edit.PassesSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.present.words.ForecastWords;
@@ -48,6 +49,7 @@ public final class BoatsPresenter {
   private Optional<Fleet> fleet = Optional.empty();
   private Optional<Lookups> lookups = Optional.empty();
   private boolean pageIsFresh;
+  private Optional<NewBoatSheet> newBoat = Optional.empty();
   private boolean washing;
 
   /**
@@ -94,9 +96,10 @@ public final class BoatsPresenter {
     }
   }
 
-  /** Writes a new boat down. */
+  /** Writes a new boat down, from where it was left when that was in the middle. */
   public void newBoat() {
-    desk.open(new NewBoatSheet(desk));
+    newBoat = newBoat.filter(NewBoatSheet::begun).or(() -> Optional.of(new NewBoatSheet(desk)));
+    desk.open(newBoat.orElseThrow());
   }
 
   /** Brings a list of boats in. */
@@ -107,6 +110,11 @@ public final class BoatsPresenter {
   /** Changes what is known of the boat chosen. */
   public void change() {
     state.chosen().ifPresent(boat -> desk.open(new BoatSheet(desk, boat)));
+  }
+
+  /** Plans the correction of a surface of the boat chosen. */
+  public void fewestPasses() {
+    state.chosen().ifPresent(boat -> desk.open(new PassesSheet(desk, boat)));
   }
 
   /** Begins a visit to the boat chosen, as its last one was. */

@@ -6,21 +6,17 @@ import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.words.ChangeWords;
 import hullalmanac.service.Fleet;
-import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What was changed of a boat, a visit or a party, and when. */
 public final class ChangesSheet extends FleetSheet {
   private static final int MOST_ROWS = 300;
   private static final int MOST_FIELDS = 6;
-  private static final DateTimeFormatter TIME =
-      DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
 
   private final Kind kind;
   private final Id<?> row;
@@ -59,7 +55,7 @@ public final class ChangesSheet extends FleetSheet {
   SheetState stateOf(Fleet fleet) {
     List<List<String>> rows =
         changes
-            .map(c -> c.rows().stream().limit(MOST_ROWS).map(r -> line(r, c.zone())).toList())
+            .map(c -> rows(c, new ChangeWords(fleet.almanac().business(), c.zone())))
             .orElse(List.of());
     return new SheetState(
         name,
@@ -67,14 +63,19 @@ public final class ChangesSheet extends FleetSheet {
         List.of(
             new SheetState.Table(
                 "",
-                List.of("When", "What was done", "Where", "Before", "After"),
+                List.of("When", "What was done", "Where", "Which", "Before", "After"),
                 rows,
                 changes.isEmpty() ? "Reading …" : "Nothing was changed yet."),
             new SheetState.Buttons(List.of(new SheetState.Button("done", "Done", true)))),
         Optional.empty());
   }
 
-  private static List<String> line(RowChange change, ZoneId zone) {
+  private static List<List<String>> rows(Told told, ChangeWords words) {
+    return told.rows().stream().flatMap(r -> lines(r, words)).limit(MOST_ROWS).toList();
+  }
+
+  /** A row for each field, so that all of them can be read. */
+  private static Stream<List<String>> lines(RowChange change, ChangeWords words) {
     List<RowChange.Field> told =
         change.fields().stream()
             .filter(f -> !f.name().endsWith("id") && !f.name().equals("key"))
@@ -82,31 +83,18 @@ public final class ChangesSheet extends FleetSheet {
             .filter(f -> f.before().or(f::after).filter(v -> !v.isEmpty()).isPresent())
             .limit(MOST_FIELDS)
             .toList();
-    return List.of(
-        TIME.withZone(zone).format(change.act().at()),
-        change.act().undoes().isPresent()
-            ? "undo or redo: " + change.act().what()
-            : change.act().what(),
-        change.table().replace('_', ' '),
-        values(told, RowChange.Field::before, zone),
-        values(told, RowChange.Field::after, zone));
-  }
-
-  private static String values(
-      List<RowChange.Field> fields,
-      java.util.function.Function<RowChange.Field, Optional<String>> which,
-      ZoneId zone) {
-    return fields.stream()
-        .filter(f -> which.apply(f).filter(v -> !v.isEmpty()).isPresent())
-        .map(f -> f.name().replace('_', ' ') + " " + said(f, which.apply(f).orElse(""), zone))
-        .collect(Collectors.joining(", "));
-  }
-
-  /** A value as it is kept, but a moment as the clock on the wall shows it. */
-  private static String said(RowChange.Field field, String value, ZoneId zone) {
-    return field.name().equals("timed_since")
-        ? TIME.withZone(zone).format(Instant.parse(value))
-        : value;
+    return told.stream()
+        .map(
+            f ->
+                List.of(
+                    words.time(change.act().at()),
+                    change.act().undoes().isPresent()
+                        ? "undo or redo: " + change.act().what()
+                        : change.act().what(),
+                    change.table().replace('_', ' '),
+                    ChangeWords.name(f.name()),
+                    words.value(f.name(), f.before()),
+                    words.value(f.name(), f.after())));
   }
 
   @Override

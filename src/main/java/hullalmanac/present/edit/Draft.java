@@ -29,6 +29,11 @@ public final class Draft<T> {
     return value;
   }
 
+  /** Whether it is this value, and no text waits to be mended. */
+  boolean isStill(T other) {
+    return refused.isEmpty() && value.equals(other);
+  }
+
   /** The fields as they stand. */
   public SheetState.Form form(String heading, List<FieldOf<T>> fields) {
     return new SheetState.Form(id, heading, fields.stream().map(this::typed).toList());

@@ -101,7 +101,13 @@ public record FieldMaker(Business business, LocalDate today) {
         new Input.Line(
             business.units() == Business.Units.FEET ? "32' 6\" or 9.9 m" : "9.9 m or 32' 6\""),
         row -> get.apply(row).map(this::length).orElse(""),
-        (row, typed) -> maybe(row, id, LengthEntry.read(typed, business.units())));
+        (row, typed) ->
+            get.apply(row)
+                .filter(known -> length(known).equals(typed.strip()))
+                // The text is rounded to whole inches or centimetres; the length behind it is not.
+                .<Entry<T>>map(
+                    known -> new Entry.Read<>(row, LengthEntry.echo(known, business.units())))
+                .orElseGet(() -> maybe(row, id, LengthEntry.read(typed, business.units()))));
   }
 
   /**

@@ -130,14 +130,22 @@ record ListBlocks(
     if (c.visits() > 0) {
       parts.add(count(c.visits(), "visit"));
     }
-    int looks = p.looks().size() + p.openQuestions();
     return "This would come in: "
         + String.join(", ", parts)
         + ". "
-        + (looks == 0
-            ? "Nothing of it is doubtful."
-            : count(looks, "thing") + (looks == 1 ? " needs" : " need") + " a look.")
+        + doubts(p.looks().size(), p.openQuestions())
         + " What is not understood is kept as a note. Ctrl+Enter brings it in.";
+  }
+
+  private static String doubts(int looks, int questions) {
+    List<String> doubts = new ArrayList<>();
+    if (looks > 0) {
+      doubts.add(count(looks, "cell") + (looks == 1 ? " needs" : " need") + " a look");
+    }
+    if (questions > 0) {
+      doubts.add(count(questions, "question") + (questions == 1 ? " is" : " are") + " open");
+    }
+    return doubts.isEmpty() ? "Nothing of it is doubtful." : String.join(" and ", doubts) + ".";
   }
 
   private static String count(int count, String one) {

@@ -173,7 +173,8 @@ final class LookedFields {
             : "ASTM D4214 runs from 10 down to 0 in half steps.");
   }
 
-  private static Entry<Observation> gloss(String typed) {
+  /** Gloss readings as people type them. */
+  static Entry<Observation> gloss(String typed) {
     String text = typed.strip();
     if (text.isEmpty()) {
       return new Entry.Empty<>();

@@ -34,9 +34,11 @@ public final class NewBoatSheet implements Sheet {
   private Consumer<SheetState> view = s -> {};
   private Optional<Fleet> fleet = Optional.empty();
   private Optional<String> trouble = Optional.empty();
-  private final Draft<Call> draft =
-      new Draft<>(
-          FORM, new Call("", "", "", Optional.empty(), "", Optional.empty(), BoatType.SLOOP));
+  private static final Call NOTHING =
+      new Call("", "", "", Optional.empty(), "", Optional.empty(), BoatType.SLOOP);
+
+  private final Draft<Call> draft = new Draft<>(FORM, NOTHING);
+  private boolean over;
 
   /**
    * What was said on the phone so far; public so that it can be copied with one component changed.
@@ -52,6 +54,11 @@ public final class NewBoatSheet implements Sheet {
 
   public NewBoatSheet(Desk desk) {
     this.desk = desk;
+  }
+
+  /** Whether something was written here that is neither in the record nor given up. */
+  public boolean begun() {
+    return !over && !draft.isStill(NOTHING);
   }
 
   @Override
@@ -152,6 +159,7 @@ public final class NewBoatSheet implements Sheet {
   @Override
   public void press(String button) {
     if (button.equals("leave")) {
+      over = true;
       desk.leave();
       return;
     }
@@ -175,7 +183,10 @@ public final class NewBoatSheet implements Sheet {
           }
           return change;
         },
-        () -> made.get().ifPresent(boat -> desk.openBoat(boat.id())));
+        () -> {
+          over = true;
+          made.get().ifPresent(boat -> desk.openBoat(boat.id()));
+        });
   }
 
   private PhoneCall heard(Fleet fleet) {

@@ -39,7 +39,10 @@ public final class KeyList {
               "ctrl shift C"),
           new Key(WRITE, "Ctrl+V", "paste cells, also from a spreadsheet", "ctrl V"),
           new Key(
-              WRITE, "Ctrl+M", "in the steps of a visit: start to time a step, stop it", "ctrl M"),
+              WRITE,
+              "Ctrl+M",
+              "in the steps of a visit: start to time a step, stop it; among plans: show one",
+              "ctrl M"),
           new Key(WRITE, "Delete", "clear the cells chosen", "DELETE"),
           new Key(WRITE, "Ctrl+Delete", "take the row out", "ctrl DELETE"),
           new Key(READ, "Enter", "open the row", "ENTER"),

@@ -1,5 +1,6 @@
 package hullalmanac.present.sheet;
 
+import hullalmanac.core.finish.GlossPath;
 import hullalmanac.core.record.Signature;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,12 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
   }
 
   /** A part of a sheet. */
-  public sealed interface Block {}
+  public sealed interface Block {
+    /** What stands over it; empty where nothing does. */
+    default String heading() {
+      return "";
+    }
+  }
 
   /** Fields below each other, or beside each other where there is room. */
   public record Form(String id, String heading, List<Field> fields) implements Block {
@@ -159,6 +165,14 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
       rows = List.copyOf(rows);
     }
   }
+
+  /**
+   * The gloss of a plan step by step, as a picture; nothing is seen of one without a way.
+   *
+   * @param description read out in place of the picture
+   */
+  public record Way(String id, String heading, Optional<GlossPath> path, String description)
+      implements Block {}
 
   /**
    * A paragraph; nothing is seen of one without text.

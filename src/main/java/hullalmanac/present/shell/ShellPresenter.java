@@ -32,7 +32,6 @@ import hullalmanac.present.words.DateWords;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
-import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,9 +73,6 @@ public final class ShellPresenter implements Desk {
   private Optional<String> trouble = Optional.empty();
   private EditService.Standing standing =
       new EditService.Standing(Optional.empty(), Optional.empty());
-
-  private record Read(
-      Almanac almanac, LocalDate today, String status, EditService.Standing standing) {}
 
   public ShellPresenter(FleetService service, EditService edits, TaskRunner tasks) {
     this.service = service;
@@ -332,20 +328,27 @@ public final class ShellPresenter implements Desk {
 
   /** Takes back the newest act. */
   public void undo() {
+    AtomicReference<Optional<String>> what = new AtomicReference<>(Optional.empty());
     during(
         () -> {
           Optional<String> stops = edits.whyNoUndo();
           if (stops.isEmpty()) {
-            edits.undo();
+            what.set(edits.undo());
           }
           return stops;
         },
-        () -> {});
+        () -> said(what.get(), "Taken back: ", "There is nothing to take back."));
   }
 
   /** Does again what was undone last. */
   public void redo() {
-    act(EditService::redo);
+    act(EditService::redo, what -> said(what, "Done again: ", "There is nothing to do again."));
+  }
+
+  /** Says at the bottom what was done, until the next act. */
+  private void said(Optional<String> what, String does, String nothing) {
+    status = what.map(does::concat).orElse(nothing);
+    publish();
   }
 
   @Override
@@ -363,24 +366,6 @@ public final class ShellPresenter implements Desk {
     return edits.ids();
   }
 
-  /** An act that says when it was refused. */
-  private interface Deed {
-    Optional<String> refused();
-  }
-
-  /** What a deed left: a refusal, or the record as it stands then. */
-  private record After(Optional<String> refused, Optional<Read> read) {}
-
-  private After after(Deed deed) {
-    Optional<String> refused = deed.refused();
-    return new After(
-        refused,
-        refused.isPresent()
-            ? Optional.empty()
-            : Optional.of(
-                new Read(service.read(), service.today(), service.status(), edits.standing())));
-  }
-
   /**
    * Does a deed, then reads the record and shows it. Only the newest reading is shown; what follows
    * the deeds before it follows then, too.
@@ -388,7 +373,7 @@ public final class ShellPresenter implements Desk {
   private void during(Deed deed, Runnable done) {
     tasks.run(
         Lane.DATABASE,
-        () -> after(deed),
+        () -> deed.done(service, edits),
         after -> {
           after
               .read()
@@ -407,7 +392,7 @@ public final class ShellPresenter implements Desk {
     publish();
   }
 
-  private void reckon(Read read, long mine) {
+  private void reckon(Deed.Read read, long mine) {
     if (fleet.isEmpty()) {
       reckonFirst(read, mine);
       return;
@@ -427,7 +412,7 @@ public final class ShellPresenter implements Desk {
   }
 
   /** What is due is reckoned and shown before all else: that is what one waits for. */
-  private void reckonFirst(Read read, long mine) {
+  private void reckonFirst(Deed.Read read, long mine) {
     tasks.run(
         Lane.COMPUTING,
         () -> Fleet.dueOf(read.almanac(), read.today()),
@@ -451,7 +436,7 @@ public final class ShellPresenter implements Desk {
         this::failed);
   }
 
-  private void say(Read read, Fleet after) {
+  private void say(Deed.Read read, Fleet after) {
     boolean sample = read.almanac().business().asOf().isPresent();
     status =
         sample

@@ -35,6 +35,7 @@ public enum WindowKey {
   VISIT("Ctrl+T", "begin a visit", "menu T"),
   WASHED("Ctrl+L", "washed", "menu L"),
   CHANGE("Ctrl+E", "change what is known of her", "menu E"),
+  PASSES("Ctrl+G", "the fewest passes to an agreed gloss", "menu G"),
   OWNER("F11", "show the owner", "F11");
 
   private final String keys;
@@ -62,6 +63,6 @@ public enum WindowKey {
 
   /** Whether it does something on a boat's page alone. */
   public boolean onBoat() {
-    return this == VISIT || this == WASHED || this == CHANGE || this == OWNER;
+    return this == VISIT || this == WASHED || this == CHANGE || this == PASSES || this == OWNER;
   }
 }

@@ -8,6 +8,7 @@ import hullalmanac.present.boats.BoatsPresenter;
 import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.table.TableState;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.ButtonRow;
 import hullalmanac.ui.widget.Card;
 import hullalmanac.ui.widget.CardRow;
 import hullalmanac.ui.widget.ChartBox;
@@ -77,12 +78,15 @@ final class BoatPagePanel {
 
   private JPanel acts() {
     JPanel acts =
-        new JPanel(new MigLayout("insets 0, gap 8 8, hidemode 3, novisualpadding", "", ""));
+        new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, novisualpadding", "", ""));
     acts.setOpaque(false);
-    acts.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
-    acts.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
-    acts.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
-    acts.add(button("Show the owner", "F11", presenter::showOwner), HIGH + ", wrap");
+    ButtonRow row = new ButtonRow();
+    row.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
+    row.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
+    row.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
+    row.add(button("Fewest passes", "Ctrl+G", presenter::fewestPasses), HIGH);
+    row.add(button("Show the owner", "F11", presenter::showOwner), HIGH);
+    acts.add(row, "growx, wmin 0");
     if (washing) {
       JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8, novisualpadding", "", "[center]"));
       look.setOpaque(false);
@@ -96,7 +100,7 @@ final class BoatPagePanel {
                 () -> presenter.washed(Optional.of(water))),
             HIGH);
       }
-      acts.add(look, "span");
+      acts.add(look, "wmin 0");
     }
     return acts;
   }

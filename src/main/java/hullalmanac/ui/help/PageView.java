@@ -6,6 +6,8 @@ import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +41,9 @@ final class PageView extends JEditorPane {
   private transient HelpState.Shown shown;
   private int link = -1;
 
+  /** Whether the page is still on its way to the place of it that is wanted. */
+  private boolean going;
+
   /** A link, and where it stands. */
   private record Link(String target, int from, int to) {}
 
@@ -58,6 +63,15 @@ final class PageView extends JEditorPane {
         e -> {
           if (e.getEventType() == HyperlinkEvent.EventType.ACTIVATED) {
             follow.accept(e.getDescription());
+          }
+        });
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            if (going) {
+              goThere();
+            }
           }
         });
     keys();
@@ -116,16 +130,17 @@ final class PageView extends JEditorPane {
   /**
    * Shows a page.
    *
-   * @param going whether to go to what of it one wants to read, and not to stay where one reads
+   * @param there whether to go to what of it one wants to read, and not to stay where one reads
    */
-  void show(HelpState.Shown page, boolean going) {
+  void show(HelpState.Shown page, boolean there) {
     shown = page;
     setEditorKit(new Kit(page.pictures()));
     setText(page.html());
     links = links((HTMLDocument) getDocument());
     link = -1;
     mark(page.marked());
-    if (going) {
+    if (there) {
+      going = true;
       SwingUtilities.invokeLater(this::goThere);
     }
   }
@@ -192,6 +207,8 @@ final class PageView extends JEditorPane {
       line -= LINE;
     }
     moveTo(line);
+    // A page opened for the first time has its height only after it was laid out.
+    going = getHeight() < getPreferredSize().height;
   }
 
   private Rectangle place(int at) {

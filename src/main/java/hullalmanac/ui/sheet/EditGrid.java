@@ -98,6 +98,8 @@ final class EditGrid extends JTable {
       Act.on(field, "DOWN", () -> goDown(1));
       Act.on(field, "shift ENTER", () -> goDown(-1));
       Act.on(field, "UP", () -> goDown(-1));
+      Act.when(field, "RIGHT", () -> atEdge(field, field.getText().length()), () -> goAside(1));
+      Act.when(field, "LEFT", () -> atEdge(field, 0), () -> goAside(-1));
       Typing.in(
           field,
           () -> {
@@ -251,6 +253,32 @@ final class EditGrid extends JTable {
     int next = Math.max(0, Math.min(getRowCount() - 1, row + rows));
     requestFocusInWindow();
     changeSelection(next, column, false, false);
+  }
+
+  /** Whether the cursor can go no further in a field, in which nothing is chosen. */
+  private static boolean atEdge(JTextField field, int edge) {
+    return field.getCaretPosition() == edge && field.getSelectionStart() == field.getSelectionEnd();
+  }
+
+  /** Takes what is being written and goes to the cell so many columns aside, if there is one. */
+  private void goAside(int columns) {
+    int row = getEditingRow();
+    int column = getEditingColumn();
+    take();
+    requestFocusInWindow();
+    changeSelection(
+        row, Math.max(0, Math.min(getColumnCount() - 1, column + columns)), false, false);
+  }
+
+  /** Goes to the first cell one can write in of a row. */
+  void goTo(String row) {
+    int at = cells.rows().indexOf(row);
+    changeSelection(at, firstWritten(), false, false);
+    requestFocusInWindow();
+  }
+
+  List<String> rows() {
+    return cells.rows();
   }
 
   private void leave() {

@@ -81,14 +81,8 @@ final class FieldView extends JPanel {
       return box(suggest.words().toArray(String[]::new), true);
     }
     if (field.input() instanceof Input.Paragraph) {
-      JTextArea area = new JTextArea(2, 10);
-      area.setLineWrap(true);
-      area.setWrapStyleWord(true);
-      area.setBorder(new com.formdev.flatlaf.ui.FlatTextBorder());
-      area.setOpaque(false);
+      ParagraphArea area = new ParagraphArea();
       text(area);
-      Act.on(area, "TAB", area::transferFocus);
-      Act.on(area, "shift TAB", area::transferFocusBackward);
       return area;
     }
     JTextField line = new JTextField();
@@ -110,6 +104,7 @@ final class FieldView extends JPanel {
 
   private void text(JTextComponent component) {
     Act.when(component, "ctrl C", () -> component.getSelectedText() != null, component::copy);
+    Act.when(component, "menu Z", () -> !text().equals(taken), () -> component.setText(taken));
     component.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
     Typing.in(component, this::typed);
     component.addFocusListener(

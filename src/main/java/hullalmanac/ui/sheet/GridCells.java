@@ -77,7 +77,9 @@ final class GridCells extends AbstractTableModel {
   @Override
   public void setValueAt(Object value, int row, int column) {
     String text = value.toString();
-    if (isCellEditable(row, column) && !text.equals(getValueAt(row, column))) {
+    // The same text once more in a cell that needs a look says that it is right.
+    boolean news = !text.equals(getValueAt(row, column)) || isMarked(row, column);
+    if (isCellEditable(row, column) && news) {
       sheet.enter(at(row, column), text);
     }
   }
@@ -89,6 +91,11 @@ final class GridCells extends AbstractTableModel {
   /** Whether a state is of the rows that are shown. */
   boolean hasRowsOf(SheetState.Grid other) {
     return ids(other).equals(ids(state));
+  }
+
+  /** The row ids, downwards. */
+  List<String> rows() {
+    return ids(state);
   }
 
   void show(SheetState.Grid now) {

@@ -77,6 +77,15 @@ final class GridView extends JPanel {
     grid.show(state);
   }
 
+  List<String> rows() {
+    return grid.rows();
+  }
+
+  /** Goes to the first cell one can write in of a row. */
+  void goTo(String row) {
+    grid.goTo(row);
+  }
+
   void take() {
     grid.take();
   }

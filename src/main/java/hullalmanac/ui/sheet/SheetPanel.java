@@ -7,7 +7,9 @@ import hullalmanac.present.table.TableMemory;
 import hullalmanac.present.table.TableState;
 import hullalmanac.ui.theme.Theme;
 import hullalmanac.ui.widget.Act;
+import hullalmanac.ui.widget.ButtonRow;
 import hullalmanac.ui.widget.Labels;
+import hullalmanac.ui.widget.PathBox;
 import hullalmanac.ui.widget.ScrollColumn;
 import hullalmanac.ui.widget.SideScroll;
 import hullalmanac.ui.widget.TidyTable;
@@ -49,6 +51,7 @@ public final class SheetPanel extends JPanel {
   private final transient Map<String, FilesView> files = new LinkedHashMap<>();
   private final transient Map<At, SignView> signs = new LinkedHashMap<>();
   private final transient Map<String, AnswerView> answers = new LinkedHashMap<>();
+  private final transient Map<String, PathBox> ways = new LinkedHashMap<>();
   private final JLabel title = Labels.title("");
   private final JTextArea facts = Labels.wrapped("", true);
   private final JTextArea trouble = Labels.wrapped("", false);
@@ -132,7 +135,18 @@ public final class SheetPanel extends JPanel {
   /** Takes what is being written, then does what a button says. */
   private void press(String button) {
     takeAll();
+    Map<String, List<String>> before = new LinkedHashMap<>();
+    grids.forEach((id, grid) -> before.put(id, grid.rows()));
     sheet.ifPresent(s -> s.press(button));
+    grids.forEach((id, grid) -> goOnInNewRow(grid, before.getOrDefault(id, List.of())));
+  }
+
+  /** A row that was asked for is written in next. */
+  private static void goOnInNewRow(GridView grid, List<String> before) {
+    List<String> added = grid.rows().stream().filter(r -> !before.contains(r)).toList();
+    if (added.size() == 1 && grid.rows().size() == before.size() + 1) {
+      grid.goTo(added.get(0));
+    }
   }
 
   /** Takes what is on the clipboard where nothing else that has the cursor takes it. */
@@ -216,6 +230,9 @@ public final class SheetPanel extends JPanel {
       signs.get(sign.at()).show(sign);
     } else if (block instanceof SheetState.Answer answer) {
       answers.get(answer.id()).show(answer);
+    } else if (block instanceof SheetState.Way way) {
+      ways.get(way.id()).show(way.path(), way.description());
+      section.panel().setVisible(way.path().isPresent());
     } else if (block instanceof SheetState.Words words) {
       section.words().ifPresent(area -> area.setText(words.text()));
       section.panel().setVisible(!words.text().isEmpty());
@@ -253,6 +270,9 @@ public final class SheetPanel extends JPanel {
       shape.add(List.of(sign.heading(), sign.words(), sign.open()));
     } else if (block instanceof SheetState.Answer answer) {
       shape.add("answer " + answer.id());
+    } else if (block instanceof SheetState.Way way) {
+      shape.add("way " + way.id());
+      shape.add(way.heading());
     } else if (block instanceof SheetState.Words words) {
       shape.add("words " + words.strong());
     } else {
@@ -287,6 +307,7 @@ public final class SheetPanel extends JPanel {
     files.clear();
     signs.clear();
     answers.clear();
+    ways.clear();
     ScrollColumn column =
         new ScrollColumn(
             new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
@@ -312,7 +333,7 @@ public final class SheetPanel extends JPanel {
   }
 
   private static String gaps(SheetState.Block block) {
-    boolean headed = !heading(block).isEmpty();
+    boolean headed = !block.heading().isEmpty();
     return (headed
             ? ", gaptop 16"
             : block instanceof SheetState.Buttons || block instanceof SheetState.Answer
@@ -323,20 +344,6 @@ public final class SheetPanel extends JPanel {
                 || block instanceof SheetState.Sign
             ? ", gapbottom 8"
             : "");
-  }
-
-  private static String heading(SheetState.Block block) {
-    return block instanceof SheetState.Form form
-        ? form.heading()
-        : block instanceof SheetState.Grid grid
-            ? grid.heading()
-            : block instanceof SheetState.Table table
-                ? table.heading()
-                : block instanceof SheetState.Photos some
-                    ? some.heading()
-                    : block instanceof SheetState.Files some
-                        ? some.heading()
-                        : block instanceof SheetState.Sign sign ? sign.heading() : "";
   }
 
   /** Builds a block anew in the place where it is. */
@@ -391,8 +398,8 @@ public final class SheetPanel extends JPanel {
   }
 
   private Section fill(JPanel panel, SheetState.Block block) {
-    if (!heading(block).isEmpty()) {
-      panel.add(Labels.heading(heading(block)));
+    if (!block.heading().isEmpty()) {
+      panel.add(Labels.heading(block.heading()));
     }
     Optional<Runnable> cursor = Optional.empty();
     Optional<String> main = Optional.empty();
@@ -432,6 +439,10 @@ public final class SheetPanel extends JPanel {
     } else if (block instanceof SheetState.Answer answer) {
       AnswerView view = new AnswerView(answer.id());
       answers.put(answer.id(), view);
+      panel.add(view, "wmin 0");
+    } else if (block instanceof SheetState.Way way) {
+      PathBox view = new PathBox(way.heading());
+      ways.put(way.id(), view);
       panel.add(view, "wmin 0");
     } else if (block instanceof SheetState.Words words) {
       JTextArea area =

@@ -51,7 +51,7 @@ final class Keys {
       case LARGER -> () -> Theme.zoom(1);
       case SMALLER -> () -> Theme.zoom(-1);
       case USUAL -> () -> Theme.zoom(0);
-      case NEW_BOAT, VISIT, WASHED, CHANGE, OWNER -> onBoats(key);
+      case NEW_BOAT, VISIT, WASHED, CHANGE, PASSES, OWNER -> onBoats(key);
     };
   }
 
@@ -61,6 +61,7 @@ final class Keys {
       case VISIT -> () -> presenter.onBoat(presenter.boats()::beginVisit);
       case WASHED -> () -> presenter.onBoat(presenter.boats()::washed);
       case CHANGE -> () -> presenter.onBoat(presenter.boats()::change);
+      case PASSES -> () -> presenter.onBoat(presenter.boats()::fewestPasses);
       case OWNER -> () -> presenter.onBoat(presenter.boats()::showOwner);
       default -> throw new IllegalArgumentException(key + " is for the whole window");
     };

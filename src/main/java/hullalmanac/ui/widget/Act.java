@@ -46,7 +46,7 @@ public final class Act extends AbstractAction {
    * what the component lies in.
    */
   public static void when(JComponent component, String key, BooleanSupplier holds, Runnable act) {
-    KeyStroke stroke = KeyStroke.getKeyStroke(key);
+    KeyStroke stroke = stroke(key);
     component.getInputMap(JComponent.WHEN_FOCUSED).put(stroke, stroke.toString());
     component.getActionMap().put(stroke.toString(), new Act(act, holds));
   }

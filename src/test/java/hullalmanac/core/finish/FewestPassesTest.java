@@ -51,7 +51,7 @@ class FewestPassesTest {
 
   private static FewestPasses.Said spot(TestSpot... spots) {
     return new FewestPasses.Said(
-        false, Optional.empty(), Optional.empty(), Set.of(), List.of(spots));
+        false, Optional.empty(), Allowance.ALL, Optional.empty(), Set.of(), List.of(spots));
   }
 
   private Finding before(double... readings) {
@@ -173,10 +173,52 @@ class FewestPassesTest {
     assertThat(budget(after)).isEqualTo(1500);
   }
 
+  @Test
+  void noMoreComesOffThanWasAgreed() {
+    before(70, 71, 69);
+    FewestPasses passes = passes(allowed(20, 0.5));
+    assertThat(passes.budget()).contains(new Budget(200, 5, Budget.Basis.AGREED));
+    assertThat(passes.spare().orElseThrow().flats()).isEqualTo(2500);
+    Agreed untaped = new Agreed(79, Set.of(), false, Optional.empty());
+    assertThat(passes().judge(untaped, List.of(Stage.ONE_STEP))).isInstanceOf(Judged.Fits.class);
+    assertThat(passes.judge(untaped, List.of(Stage.ONE_STEP)))
+        .isEqualTo(
+            new Judged.Refused(
+                "These stages take 1.5 µm, and no more than 0.5 can be spared where edges are not"
+                    + " taped (as agreed)."));
+    assertThat(passes(allowed(250, 125)).budget().orElseThrow().basis())
+        .isEqualTo(Budget.Basis.KNOWN_PAST);
+  }
+
+  @Test
+  void nobodyAgreesOnMoreThanCanBeSpared() {
+    before(70, 71, 69);
+    assertThat(passes(allowed(251, 125)).plans(TO_79))
+        .isEqualTo(
+            new Plans.Refused(
+                "No more than 250.0 µm can be spared on flats (as new, less what the record took"
+                    + " off): agree on that or less."));
+    assertThat(passes(allowed(250, 126)).plans(TO_79))
+        .isInstanceOfSatisfying(
+            Plans.Refused.class, r -> assertThat(r.sentence()).contains("at edges and corners"));
+    assertThatThrownBy(() -> new Allowance(Optional.of(-1.0), Optional.empty()))
+        .hasMessage("0 to 1000 µm may come off, not -1.0");
+  }
+
+  private static FewestPasses.Said allowed(double flats, double edges) {
+    return new FewestPasses.Said(
+        false,
+        Optional.empty(),
+        new Allowance(Optional.of(flats), Optional.of(edges)),
+        Optional.empty(),
+        Set.of(),
+        List.of());
+  }
+
   private int budget(Measured measured) {
     return passes(
             new FewestPasses.Said(
-                false, Optional.of(measured), Optional.empty(), Set.of(), List.of()))
+                false, Optional.of(measured), Allowance.ALL, Optional.empty(), Set.of(), List.of()))
         .budget()
         .orElseThrow()
         .flats();
@@ -195,7 +237,8 @@ class FewestPassesTest {
             Plans.Refused.class, r -> assertThat(r.sentence()).startsWith("The area is not known"));
     Area entered = new Area(20, Area.How.ENTERED);
     FewestPasses.Said said =
-        new FewestPasses.Said(false, Optional.empty(), Optional.of(entered), Set.of(), List.of());
+        new FewestPasses.Said(
+            false, Optional.empty(), Allowance.ALL, Optional.of(entered), Set.of(), List.of());
     assertThat(passes(said).plans(TO_82)).isInstanceOf(Plans.Found.class);
   }
 
@@ -223,7 +266,8 @@ class FewestPassesTest {
             Plans.NoneReaches.class,
             n -> assertThat(n.sentence()).startsWith("This finish takes no abrasives"));
     FewestPasses.Said acrylic =
-        new FewestPasses.Said(true, Optional.empty(), Optional.empty(), Set.of(), List.of());
+        new FewestPasses.Said(
+            true, Optional.empty(), Allowance.ALL, Optional.empty(), Set.of(), List.of());
     FewestPasses buffable =
         FewestPasses.on(slip.almanac(), slip.experience(), painted.id(), acrylic, Slipway.TODAY);
     assertThat(buffable.budget()).contains(new Budget(100, 100, Budget.Basis.THIN_FILM));
@@ -254,6 +298,8 @@ class FewestPassesTest {
         .hasMessage("a test spot takes 1 to 4 passes, not 0");
     assertThatThrownBy(() -> new TestSpot(Stage.SAND_P1000, 2, Slipway.read(60), Slipway.read(80)))
         .hasMessage("a test spot is sanded once");
+    assertThatThrownBy(() -> new TestSpot(Stage.MEDIUM, 1, Slipway.read(60), Slipway.read(121)))
+        .hasMessageStartingWith("the gloss of a hull runs from 0 to 120");
   }
 
   /** 24.2 m² at a starter value of 8 ml takes 194 ml, over 320 ml one time in ten. */

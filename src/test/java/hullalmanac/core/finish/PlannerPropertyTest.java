@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 
 /** What must hold of the planner on whatever surface. */
+@Tag("slow")
 class PlannerPropertyTest {
   private static final int TRIES = 300;
   private static final int NONE = 99;

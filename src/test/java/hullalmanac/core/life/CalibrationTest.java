@@ -10,6 +10,7 @@ import hullalmanac.core.life.fit.LifetimeFit;
 import hullalmanac.reference.Reference;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
  *
  * <p>References: Talts, Betancourt, Simpson, Vehtari and Gelman, arXiv:1804.06788 (2018).
  */
+@Tag("slow")
 class CalibrationTest {
   private static final int FLEETS = 300;
   private static final int COATS = 8;

@@ -20,12 +20,15 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 /** What must hold whatever was found, as long as what is known of the product stays the same. */
+@Tag("slow")
+@org.junit.jupiter.api.Tag("slow")
 class MonotoneTest {
   private static final int AS_OF = 300;
 

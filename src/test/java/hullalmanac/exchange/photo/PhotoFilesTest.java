@@ -28,7 +28,7 @@ class PhotoFilesTest {
 
   @BeforeEach
   void giveAPhoto() throws IOException {
-    photos = folder.resolve("record/photos");
+    photos = Files.createDirectory(folder.resolve("record")).resolve("photos");
     given = Files.write(folder.resolve("bow.png"), PNG);
   }
 

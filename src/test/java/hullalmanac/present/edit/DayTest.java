@@ -302,6 +302,56 @@ class DayTest {
   }
 
   @Test
+  void aLengthIsSaidAsItIsKeptAndNotAsItsRoundedTextReads() {
+    bench.presenter().openBoat(bench.boat("Siskin").id());
+    bench.presenter().boats().change();
+    bench.write("facts", "loa", "9,9 m");
+    SheetState.Form form = (SheetState.Form) bench.state().blocks().get(0);
+    SheetState.Field loa =
+        form.fields().stream().filter(f -> f.id().equals("loa")).findFirst().orElseThrow();
+    assertThat(loa.text()).isEqualTo("32 ft 6 in");
+    assertThat(loa.said().words()).isEqualTo("32 ft 6 in · 9.90 m");
+    bench.write("facts", "loa", loa.text());
+    assertThat(bench.boat("Siskin").loa().orElseThrow().millimetres()).isEqualTo(9900);
+  }
+
+  @Test
+  void aBoatThatWasBegunIsGoneOnWithUntilSheIsWrittenDownOrGivenUp() {
+    bench.presenter().boats().newBoat();
+    bench.write("call", "boat", "Wheatear");
+    bench.presenter().leave();
+    bench.presenter().undo();
+    bench.presenter().boats().newBoat();
+    assertThat(firstForm().fields().get(2).text()).isEqualTo("Wheatear");
+    bench.sheet().press("leave");
+    bench.presenter().boats().newBoat();
+    assertThat(firstForm().fields().get(2).text()).isEmpty();
+    bench.write("call", "owner", "Nell Farrow");
+    bench.write("call", "boat", "Wheatear");
+    bench.write("call", "harbour", "Quillhaven");
+    bench.sheet().press("write");
+    bench.presenter().boats().newBoat();
+    assertThat(firstForm().fields()).allSatisfy(f -> assertThat(f.text()).isIn("", "sloop"));
+  }
+
+  private SheetState.Form firstForm() {
+    return (SheetState.Form) bench.state().blocks().get(0);
+  }
+
+  @Test
+  void undoAndRedoSayWhatTheyDid() {
+    bench.presenter().openBoat(bench.boat("Siskin").id());
+    bench.presenter().boats().change();
+    bench.write("facts", "note", "Ask at the office.");
+    bench.presenter().undo();
+    assertThat(bench.shell().status()).isEqualTo("Taken back: Siskin, Note");
+    bench.presenter().redo();
+    assertThat(bench.shell().status()).isEqualTo("Done again: Siskin, Note");
+    bench.presenter().redo();
+    assertThat(bench.shell().status()).isEqualTo("There is nothing to do again.");
+  }
+
+  @Test
   void aVisitIsNotFinishedWhileAReadingIsRefused() {
     Boat boat = coated();
     bench.presenter().openBoat(boat.id());

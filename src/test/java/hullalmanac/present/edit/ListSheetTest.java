@@ -102,7 +102,7 @@ class ListSheetTest {
     SheetState.Field siskin =
         fields().filter(f -> f.label().contains("Siskin")).findFirst().orElseThrow();
     assertThat(all()).contains("44 ft").contains("not the same");
-    assertThat(bench.state().facts()).contains("1 thing needs a look");
+    assertThat(bench.state().facts()).contains("1 cell needs a look.");
     assertThat(bench.grid(ListBlocks.PREVIEW).rows().get(2).marked()).containsExactly(1);
     bench.write(siskin.id(), siskin.id(), "another one");
     assertThat(bench.state().facts())

@@ -119,6 +119,38 @@ class EditGridTest {
         });
   }
 
+  private static void type(EditGrid grid, String key) {
+    javax.swing.JTextField field = (javax.swing.JTextField) grid.getEditorComponent();
+    javax.swing.KeyStroke stroke = javax.swing.KeyStroke.getKeyStroke(key);
+    javax.swing.Action act = field.getActionMap().get(field.getInputMap().get(stroke));
+    if (act.isEnabled()) {
+      act.actionPerformed(new java.awt.event.ActionEvent(field, 0, key));
+    }
+  }
+
+  @Test
+  void leavesACellByTheArrowThatPointsOutOfItsText() throws Exception {
+    on(
+        grid -> {
+          grid.changeSelection(0, 0, false, false);
+          grid.editCellAt(0, 0);
+          javax.swing.JTextField field = (javax.swing.JTextField) grid.getEditorComponent();
+          field.setText("flat");
+          field.setCaretPosition(2);
+          type(grid, "RIGHT");
+          assertThat(grid.isEditing()).as("in the middle of the text").isTrue();
+          field.setCaretPosition(4);
+          type(grid, "RIGHT");
+          assertThat(grid.isEditing()).isFalse();
+          assertThat(grid.getSelectedColumn()).isEqualTo(1);
+          grid.editCellAt(0, 1);
+          ((javax.swing.JTextField) grid.getEditorComponent()).setCaretPosition(0);
+          type(grid, "LEFT");
+          assertThat(grid.getSelectedColumn()).isZero();
+        });
+    assertThat(noted).containsExactly("enter a water [flat]");
+  }
+
   @Test
   void saysWhatTheCellMeansThatTheCursorIsIn() throws Exception {
     on(

@@ -2,6 +2,7 @@ package hullalmanac.ui.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.formdev.flatlaf.ui.FlatTextBorder;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
@@ -10,11 +11,15 @@ import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import hullalmanac.ui.theme.Theme;
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
 import java.util.Arrays;
 import java.util.function.Consumer;
+import javax.swing.Action;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -55,12 +60,7 @@ class FieldViewTest {
                   "call",
                   new SheetState.Field("boat", "Boat", new Input.Line(""), "", Said.NOTHING),
                   new Quiet());
-          JTextField line =
-              Arrays.stream(view.getComponents())
-                  .filter(JTextField.class::isInstance)
-                  .map(JTextField.class::cast)
-                  .findFirst()
-                  .orElseThrow();
+          JTextField line = line(view);
           line.setText("w");
           FocusEvent lost = new FocusEvent(line, FocusEvent.FOCUS_LOST, forAMoment);
           Arrays.stream(line.getFocusListeners()).forEach(l -> l.focusLost(lost));
@@ -69,5 +69,51 @@ class FieldViewTest {
           Arrays.stream(line.getFocusListeners()).forEach(l -> l.focusGained(gained));
           assertThat(line.getSelectedText()).isEqualTo(selected);
         });
+  }
+
+  /** The frame of an area is not one that themes know of, and a theme takes away what it finds. */
+  @Test
+  void aFewLinesKeepTheirFrameWhenTheThemeIsChanged() throws Exception {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          ParagraphArea area = new ParagraphArea();
+          Object light = area.getBorder();
+          Theme.start(true, 1f);
+          SwingUtilities.updateComponentTreeUI(area);
+          assertThat(area.getBorder()).isInstanceOf(FlatTextBorder.class).isNotSameAs(light);
+          Theme.start(false, 1f);
+          SwingUtilities.updateComponentTreeUI(area);
+          assertThat(area.getBorder()).isInstanceOf(FlatTextBorder.class);
+        });
+  }
+
+  @Test
+  void takesBackAWordThatWasBegunBeforeTheRecordIsAsked() throws Exception {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          FieldView view =
+              FieldView.labelled(
+                  "call",
+                  new SheetState.Field("boat", "Boat", new Input.Line(""), "", Said.NOTHING),
+                  new Quiet());
+          JTextField line = line(view);
+          Action undo =
+              line.getActionMap().get(line.getInputMap().get(KeyStroke.getKeyStroke("ctrl Z")));
+          assertThat(undo.isEnabled()).as("nothing was begun: the key goes on").isFalse();
+          line.setText("Whea");
+          assertThat(undo.isEnabled()).isTrue();
+          undo.actionPerformed(new ActionEvent(line, 0, ""));
+          assertThat(line.getText()).isEmpty();
+        });
+  }
+
+  private static JTextField line(FieldView view) {
+    return Arrays.stream(view.getComponents())
+        .filter(JTextField.class::isInstance)
+        .map(JTextField.class::cast)
+        .findFirst()
+        .orElseThrow();
   }
 }

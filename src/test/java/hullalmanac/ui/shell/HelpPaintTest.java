@@ -28,12 +28,14 @@ import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Paints help, and looks at what was painted. */
+@Tag("slow")
 class HelpPaintTest {
   /** Where the pictures go, to be looked at. */
   private static final Path PICTURES = Path.of("target/help-pictures");

@@ -29,6 +29,7 @@ import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -37,6 +38,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Paints every place and sheet in both themes, as the window shows it first and as high as it gets,
  * and looks at the lines that carry meaning.
  */
+@Tag("slow")
 class LinesPaintTest {
   private static final int[] HEIGHTS = {800, 3200};
   private static ShellPresenter presenter;

@@ -60,7 +60,7 @@ class ListPaintTest {
   }
 
   static Stream<Arguments> looks() {
-    return PanelsPaintTest.looks();
+    return Stream.of(Arguments.of(false, 1f), Arguments.of(true, 2f));
   }
 
   @ParameterizedTest

@@ -79,8 +79,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Paints every place light and dark, small and large, and looks at what was painted. The other
- * looks take their time and come with {@link PanelsPaintIT}.
+ * Paints every place at its tightest, and looks at what was painted. The other looks take their
+ * time: {@link OtherLooksPaintTest}.
  */
 class PanelsPaintTest {
   @TempDir static Path drawn;
@@ -110,7 +110,7 @@ class PanelsPaintTest {
   }
 
   static Stream<Arguments> looks() {
-    return Stream.of(Arguments.of(false, 1f), Arguments.of(true, 2f));
+    return Stream.of(Arguments.of(true, 2f));
   }
 
   private static Painted paint(boolean dark, float zoom, Place place) throws Exception {

@@ -9,6 +9,7 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.exchange.photo.DrawnPhotos;
 import hullalmanac.present.edit.CatchUpSheet;
+import hullalmanac.present.edit.PassesSheet;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
@@ -173,7 +174,32 @@ final class Screenshots {
     Thread.sleep(700);
     write(window, new File(folder, "product" + tail));
     SwingUtilities.invokeAndWait(presenter::leave);
+    passes(presenter, window, folder, tail, almanac);
     photos(presenter, window, folder, tail, almanac);
+  }
+
+  /** Plans of correction with a test spot. */
+  private static void passes(
+      ShellPresenter presenter, MainWindow window, File folder, String tail, Almanac almanac)
+      throws Exception {
+    Boat boat =
+        almanac.boats().stream().filter(b -> b.name().equals("Siskin")).findFirst().orElseThrow();
+    Sheet sheet = new PassesSheet(presenter, boat.id());
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.openBoat(boat.id());
+          presenter.open(sheet);
+        });
+    Thread.sleep(1500);
+    SwingUtilities.invokeAndWait(
+        () -> {
+          sheet.enter(new At("agreed", "", "gloss"), "84");
+          sheet.enter(new At("more", "", "own"), "medium; finishing");
+          sheet.press(new At("plans", "1", "show"));
+        });
+    Thread.sleep(1500);
+    write(window, new File(folder, "passes" + tail));
+    SwingUtilities.invokeAndWait(presenter::leave);
   }
 
   /** A visit's photos, and a day's photos in the evening. */

@@ -33,6 +33,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.jfree.chart.JFreeChart;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -43,6 +44,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * there without it; W3C, WCAG 2.1, success criterion 1.4.11 "Non-text contrast". Grids and frames
  * only adorn, and are exempt.
  */
+@Tag("slow")
 class ChartLinesTest {
   private static final LocalDate FROM = LocalDate.of(2024, 5, 1);
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);

@@ -35,6 +35,13 @@ class HelpIT {
     window.await(() -> window.focused().startsWith("visit day"));
   }
 
+  private boolean isFurtherDown() throws Exception {
+    return OpenWindow.onEventThread(
+        () ->
+            window.frame().getFocusOwner() instanceof JTextComponent page
+                && page.getVisibleRect().y > page.getHeight() / 10);
+  }
+
   private String text() throws Exception {
     return OpenWindow.onEventThread(
         () ->
@@ -52,6 +59,8 @@ class HelpIT {
     window.press(KeyEvent.VK_F1);
     window.await(() -> window.focused().equals("guide page"));
     window.await(() -> window.says("surfaces down"));
+    // The first page that is opened has no height yet when it is asked where its places are.
+    window.await(this::isFurtherDown);
     assertThat(window.shows("sheet")).isFalse();
     window.press(KeyEvent.VK_ESCAPE);
     window.await(() -> window.focused().equals(field));

@@ -343,7 +343,8 @@ final class OpenWindow {
           throw new AssertionError("the lane " + lane + " did not come to rest");
         }
       }
-      robot.waitForIdle();
+      // Not the robot's wait for the display too: a second each where a choice of text went by.
+      SwingUtilities.invokeAndWait(() -> {});
     }
   }
 

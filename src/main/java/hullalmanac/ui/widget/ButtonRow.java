@@ -1,18 +1,18 @@
-package hullalmanac.ui.sheet;
+package hullalmanac.ui.widget;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.Component;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
-/** Buttons beside each other, or below each other where there is no room. */
-final class ButtonRow extends JPanel {
+/** Buttons beside each other, in as many rows as they need where there is no room. */
+public final class ButtonRow extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int GAP = 8;
 
   private int columns = Integer.MAX_VALUE;
 
-  ButtonRow() {
+  /** Without buttons yet. */
+  public ButtonRow() {
     super(new MigLayout(constraints(Integer.MAX_VALUE), "", ""));
     setOpaque(false);
   }
@@ -25,14 +25,25 @@ final class ButtonRow extends JPanel {
         + (columns == Integer.MAX_VALUE ? "" : ", wrap " + columns);
   }
 
-  /** One below the other where they do not all fit beside each other. */
+  /** Whether so many columns of buttons fit beside each other. */
+  private boolean fit(int n) {
+    int all = UIScale.scale(GAP) * (n - 1);
+    for (int column = 0; column < n; column++) {
+      int widest = 0;
+      for (int i = column; i < getComponentCount(); i += n) {
+        widest = Math.max(widest, getComponent(i).getPreferredSize().width);
+      }
+      all += widest;
+    }
+    return all <= getWidth();
+  }
+
   @Override
   public void doLayout() {
-    int all = -UIScale.scale(GAP);
-    for (Component c : getComponents()) {
-      all += c.getPreferredSize().width + UIScale.scale(GAP);
+    int fits = Math.max(1, getComponentCount());
+    while (fits > 1 && !fit(fits)) {
+      fits--;
     }
-    int fits = all <= getWidth() ? Integer.MAX_VALUE : 1;
     if (fits != columns) {
       columns = fits;
       ((MigLayout) getLayout()).setLayoutConstraints(constraints(fits));

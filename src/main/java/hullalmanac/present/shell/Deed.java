@@ -1,0 +1,30 @@
+package hullalmanac.present.shell;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.service.EditService;
+import hullalmanac.service.FleetService;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** An act that says when it was refused. */
+interface Deed {
+  /** Does it; the reason where it was refused. */
+  Optional<String> refused();
+
+  /** Does it and reads the record; touches the file. */
+  default After done(FleetService service, EditService edits) {
+    Optional<String> refused = refused();
+    return new After(
+        refused, refused.isPresent() ? Optional.empty() : Optional.of(Read.of(service, edits)));
+  }
+
+  /** What a deed left: a refusal, or the record as it stands then. */
+  record After(Optional<String> refused, Optional<Read> read) {}
+
+  /** The record as it was read, and what stands at the bottom of the window then. */
+  record Read(Almanac almanac, LocalDate today, String status, EditService.Standing standing) {
+    static Read of(FleetService service, EditService edits) {
+      return new Read(service.read(), service.today(), service.status(), edits.standing());
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Tests of plans of correction. */
+package hullalmanac.core.plan;

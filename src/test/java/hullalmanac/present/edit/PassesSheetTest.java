@@ -1,0 +1,200 @@
+package hullalmanac.present.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.fixture.Bench;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.SheetState;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The fewest passes are asked for on a sheet, on a record of one's own. */
+class PassesSheetTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
+  @TempDir Path folder;
+  private Bench bench;
+  private Boat boat;
+
+  @BeforeEach
+  void open() {
+    bench = Bench.open(folder);
+    boat = bench.boat("Siskin");
+    bench.presenter().openBoat(boat.id());
+    bench.presenter().boats().fewestPasses();
+  }
+
+  @AfterEach
+  void close() {
+    bench.close();
+  }
+
+  private String words(boolean strong) {
+    return bench.state().blocks().stream()
+        .filter(SheetState.Words.class::isInstance)
+        .map(SheetState.Words.class::cast)
+        .filter(w -> w.strong() == strong)
+        .map(SheetState.Words::text)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private SheetState.Field field(String id) {
+    return bench.state().blocks().stream()
+        .filter(SheetState.Form.class::isInstance)
+        .flatMap(b -> ((SheetState.Form) b).fields().stream())
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private SheetState.Way way() {
+    return bench.state().blocks().stream()
+        .filter(SheetState.Way.class::isInstance)
+        .map(SheetState.Way.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private List<Visit> plannedToday() {
+    return bench.almanac().visits().stream()
+        .filter(v -> v.boat().equals(boat.id()) && v.status() == VisitStatus.PLANNED)
+        .filter(v -> v.note().contains("agreed"))
+        .toList();
+  }
+
+  @Test
+  void saysHowTheSurfaceStandsAndShowsThePlans() {
+    assertThat(bench.state().title()).isEqualTo("Siskin");
+    assertThat(words(false))
+        .contains("at 60°, read on")
+        .contains("It can reach")
+        .contains("light gelcoat".substring(1))
+        .contains("by rule of thumb")
+        .contains("To spare");
+    bench.write("agreed", "gloss", "84");
+    SheetState.Grid plans = bench.grid("plans");
+    assertThat(plans.rows()).isNotEmpty();
+    assertThat(bench.cell("plans", 0, "chance")).isIn("8 in 10", "9 in 10", "over 9 in 10");
+    assertThat(bench.cell("plans", 0, "rests")).containsPattern("from your last|starter value");
+    assertThat(bench.cell("plans", 0, "needs")).contains("foam");
+    assertThat(way().path().orElseThrow().agreed()).isEqualTo(84);
+    assertThat(way().path().orElseThrow().points()).hasSizeGreaterThan(1);
+    assertThat(way().description()).contains("; agreed 84");
+    assertThat(words(true)).contains("Test spot before any cut").contains("label and data sheet");
+  }
+
+  @Test
+  void anotherPlanIsShownWhenItIsPressed() {
+    bench.write("agreed", "gloss", "84");
+    bench.write("more", "own", "heavy; med; fin");
+    int own = bench.grid("plans").rows().size() - 1;
+    assertThat(bench.cell("plans", own, "plan")).endsWith("(your own)");
+    assertThat(bench.cell("plans", own, "show")).isEqualTo("Show");
+    bench.sheet().press(new At("plans", String.valueOf(own), "show"));
+    assertThat(bench.cell("plans", own, "show")).isEqualTo("Shown");
+    assertThat(way().path().orElseThrow().points()).hasSize(4);
+    assertThat(bench.sheet().say(new At("plans", "0", "plan"), "").words())
+        .contains("correction: ");
+  }
+
+  @Test
+  void aTestSpotUpdatesThePlansAtOnceAndCanBeTakenOut() {
+    bench.write("agreed", "gloss", "84");
+    List<SheetState.GridRow> before = bench.grid("plans").rows();
+    bench.sheet().press("add spot");
+    bench.write("spots", 0, "before", "82 83 81");
+    assertThat(bench.grid("plans").rows()).isEqualTo(before);
+    bench.write("spots", 0, "stage", "one");
+    bench.write("spots", 0, "after", "82.5 83 82");
+    assertThat(bench.grid("plans").rows()).isNotEqualTo(before);
+    bench.sheet().remove("spots", bench.grid("spots").rows().get(0).id());
+    assertThat(bench.grid("plans").rows()).isEqualTo(before);
+  }
+
+  @Test
+  void badInputStaysAsTypedWithASentenceAndNothingIsPlanned() {
+    Almanac before = bench.almanac();
+    bench.write("agreed", "area", "-5 m2");
+    assertThat(field("area").text()).isEqualTo("-5 m2");
+    assertThat(field("area").said().refused()).isTrue();
+    bench.sheet().press("plan");
+    assertThat(bench.state().trouble()).get().asString().startsWith("Area: ");
+    assertThat(bench.almanac()).isEqualTo(before);
+    bench.write("agreed", "area", "");
+    assertThat(bench.state().trouble()).isEmpty();
+    bench.sheet().press("add spot");
+    bench.write("spots", 0, "passes", "5");
+    assertThat(
+            bench
+                .sheet()
+                .say(new At("spots", bench.grid("spots").rows().get(0).id(), "passes"), "5")
+                .words())
+        .isEqualTo("A test spot takes 1 to 4 passes, not 5.");
+    bench.sheet().press("plan");
+    assertThat(bench.almanac()).isEqualTo(before);
+  }
+
+  @Test
+  void moreThanCanBeSparedIsRefused() {
+    bench.write("agreed", "gloss", "84");
+    bench.write("agreed", "offFlats", "900");
+    assertThat(words(true)).contains("can be spared on flats");
+    assertThat(bench.grid("plans").rows()).isEmpty();
+    bench.sheet().press("plan");
+    assertThat(bench.state().trouble()).contains("There is no plan to make a visit of.");
+    assertThat(way().path()).isEmpty();
+    bench.write("agreed", "offFlats", "4");
+    bench.write("more", "own", "heavy; medium; finishing");
+    assertThat(words(true))
+        .contains("Stages of your own: These stages take 8.0 µm, and no more than 4.0");
+    assertThat(plannedToday()).isEmpty();
+  }
+
+  @Test
+  void aGlossByEyeIsTheLowestThatLooksSo() {
+    bench.write("agreed", "gloss", "eye 2");
+    assertThat(field("gloss").text()).isEqualTo("75");
+    bench.write("agreed", "gloss", "eye 5");
+    assertThat(field("gloss").said().words()).contains("as dull as 5");
+  }
+
+  @Test
+  void oneActPlansAVisitWithTheStepsAndOneUndoTakesItBack() {
+    bench.write("agreed", "gloss", "84");
+    bench.write("when", "day", "12 May");
+    assertThat(field("day").text()).isEqualTo("2026-05-12");
+    Almanac before = bench.almanac();
+    bench.sheet().press("plan");
+    assertThat(plannedToday()).hasSize(1);
+    Visit visit = plannedToday().get(0);
+    assertThat(visit.day()).isAfter(TODAY);
+    assertThat(
+            bench.almanac().steps().stream()
+                .filter(s -> s.visit().equals(visit.id()))
+                .map(Step::kind))
+        .startsWith(StepKind.WASH, StepKind.DECONTAMINATE)
+        .endsWith(StepKind.PROTECT);
+    assertThat(bench.sheet()).isInstanceOf(VisitSheet.class);
+    bench.presenter().undo();
+    assertThat(bench.almanac()).isEqualTo(before);
+  }
+
+  @Test
+  void anotherSurfaceBeginsAnew() {
+    bench.write("agreed", "gloss", "84");
+    bench.write("agreed", "surface", "transom");
+    assertThat(field("surface").text()).isEqualTo("transom");
+    assertThat(field("gloss").text()).isEmpty();
+  }
+}
