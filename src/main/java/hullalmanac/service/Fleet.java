@@ -8,6 +8,7 @@ import hullalmanac.core.life.ProductLives;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.takings.Accounts;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import java.util.Optional;
  *     early end
  * @param lives what the record says of each product whose coats are forecast from weather
  * @param forecaster what reckoned it, and knows what it rests on
+ * @param accounts what its invoices come to
  */
 public record Fleet(
     Almanac almanac,
@@ -27,7 +29,8 @@ public record Fleet(
     List<CoatForecast> coats,
     List<BoatDue> due,
     List<ProductLives> lives,
-    Forecaster forecaster) {
+    Forecaster forecaster,
+    Accounts accounts) {
   public Fleet {
     coats = List.copyOf(coats);
     due = List.copyOf(due);
@@ -41,12 +44,12 @@ public record Fleet(
 
   /** The same without what is said of the products, which takes about as long again. */
   public static Fleet dueOf(Almanac almanac, LocalDate asOf) {
-    return dueOf(new Forecaster(almanac, asOf), almanac, asOf);
+    return dueOf(new Forecaster(almanac, asOf), almanac, asOf, Accounts.of(almanac));
   }
 
   /** This fleet with what is said of the products. Pure and possibly long. */
   public Fleet withLives() {
-    return new Fleet(almanac, asOf, coats, due, forecaster.lives(), forecaster);
+    return new Fleet(almanac, asOf, coats, due, forecaster.lives(), forecaster, accounts);
   }
 
   /**
@@ -54,7 +57,7 @@ public record Fleet(
    * and possibly long.
    */
   public Fleet next(Almanac changed, LocalDate day) {
-    return dueOf(forecaster.next(changed, day), changed, day).withLives();
+    return dueOf(forecaster.next(changed, day), changed, day, accounts.next(changed)).withLives();
   }
 
   /**
@@ -62,7 +65,7 @@ public record Fleet(
    * it is reckoned again.
    */
   public Fleet beside(Almanac newer) {
-    return new Fleet(newer, asOf, coats, due, lives, forecaster);
+    return new Fleet(newer, asOf, coats, due, lives, forecaster, accounts.next(newer));
   }
 
   /** The coat that leads what is said of a boat: the first seen bare or dated. */
@@ -74,8 +77,10 @@ public record Fleet(
         .or(() -> hers.stream().findFirst());
   }
 
-  private static Fleet dueOf(Forecaster forecaster, Almanac almanac, LocalDate asOf) {
+  private static Fleet dueOf(
+      Forecaster forecaster, Almanac almanac, LocalDate asOf, Accounts accounts) {
     List<CoatForecast> coats = forecaster.inService();
-    return new Fleet(almanac, asOf, coats, forecaster.byBoat(coats), List.of(), forecaster);
+    return new Fleet(
+        almanac, asOf, coats, forecaster.byBoat(coats), List.of(), forecaster, accounts);
   }
 }

@@ -2,7 +2,7 @@ package hullalmanac.core.takings;
 
 import hullalmanac.core.price.Bill;
 import hullalmanac.core.record.Almanac;
-import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Money;
@@ -24,22 +24,24 @@ import java.util.function.Predicate;
  * was paid than was asked, as when a payment was put back after another had paid.
  */
 public final class Accounts {
-  private final Almanac almanac;
+  private final Books books;
+  private final Currency currency;
   private final Map<Id<Invoice>, Bill> bills = new HashMap<>();
   private final Map<Id<Invoice>, Money> credited = new HashMap<>();
   private final Map<Id<Invoice>, Money> paid = new HashMap<>();
 
-  private Accounts(Almanac almanac, List<Invoice> invoices) {
-    this.almanac = almanac;
-    for (Invoice invoice : invoices) {
-      Bill bill = Bill.of(invoice, currency());
+  private Accounts(Books books, Currency currency) {
+    this.books = books;
+    this.currency = currency;
+    for (Invoice invoice : books.invoices()) {
+      Bill bill = Bill.of(invoice, currency);
       bills.put(invoice.id(), bill);
       invoice
           .credits()
           .filter(i -> invoice.issued())
           .ifPresent(i -> credited.merge(i, bill.total(), Money::plus));
     }
-    for (Payment payment : almanac.books().payments()) {
+    for (Payment payment : books.payments()) {
       payment
           .uses()
           .forEach(u -> u.invoice().ifPresent(i -> paid.merge(i, u.amount(), Money::plus)));
@@ -48,24 +50,20 @@ public final class Accounts {
 
   /** Reads a record. */
   public static Accounts of(Almanac almanac) {
-    return new Accounts(almanac, almanac.books().invoices());
+    return new Accounts(almanac.books(), almanac.business().currency());
   }
 
-  /** Reads what there is of one boat; nothing can be asked of other invoices then. */
-  static Accounts of(Almanac almanac, Id<Boat> boat) {
-    return new Accounts(
-        almanac,
-        almanac.books().invoices().stream()
-            .filter(i -> i.boat().equals(Optional.of(boat)))
-            .toList());
-  }
-
-  private Currency currency() {
-    return almanac.business().currency();
+  /** The same of a record after a change; reckons again only where money was touched. */
+  public Accounts next(Almanac changed) {
+    boolean same =
+        changed.books().invoices().equals(books.invoices())
+            && changed.books().payments().equals(books.payments())
+            && changed.business().currency().equals(currency);
+    return same ? this : of(changed);
   }
 
   private Money nothing() {
-    return Money.zero(currency());
+    return Money.zero(currency);
   }
 
   /** What an invoice or a credit comes to, a draft too. */
@@ -99,7 +97,7 @@ public final class Accounts {
 
   /** The invoice or draft on which a visit stands, unless that was taken back as a whole. */
   public Optional<Invoice> billed(Id<Visit> visit) {
-    return almanac.books().invoices().stream()
+    return books.invoices().stream()
         .filter(i -> i.credits().isEmpty() && !takenBack(i))
         .filter(i -> i.lines().stream().anyMatch(stands(visit)))
         .findFirst();
@@ -111,7 +109,7 @@ public final class Accounts {
 
   /** What is held of all payments: deposits, and what was paid too much. */
   public Money held() {
-    return almanac.books().payments().stream().map(Payment::held).reduce(nothing(), Money::plus);
+    return books.payments().stream().map(Payment::held).reduce(nothing(), Money::plus);
   }
 
   /** The row with an id; whoever asks for one that is not there has made a mistake. */

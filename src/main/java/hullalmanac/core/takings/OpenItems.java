@@ -14,6 +14,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -90,20 +91,31 @@ public record OpenItems(List<Account> accounts, Money owed, Money late, Money he
 
   /** Reads a record as of a day. */
   public static OpenItems of(Almanac almanac, LocalDate today) {
-    Accounts accounts = Accounts.of(almanac);
+    return of(almanac, Accounts.of(almanac), today);
+  }
+
+  /**
+   * The same.
+   *
+   * @param accounts of the record
+   */
+  public static OpenItems of(Almanac almanac, Accounts accounts, LocalDate today) {
     Money nothing = Money.zero(almanac.business().currency());
+    Map<Id<Party>, List<Invoice>> open =
+        almanac.books().invoices().stream()
+            .filter(i -> i.issued() && accounts.open(i).minor() != 0)
+            .collect(Collectors.groupingBy(Invoice::party));
+    Map<Id<Party>, List<Payment>> paid =
+        almanac.books().payments().stream().collect(Collectors.groupingBy(Payment::party));
     List<Account> all = new ArrayList<>();
     for (Party party : almanac.parties()) {
       List<Item> items =
-          almanac.books().invoices().stream()
-              .filter(i -> i.issued() && i.party().equals(party.id()))
-              .filter(i -> accounts.open(i).minor() != 0)
+          open.getOrDefault(party.id(), List.of()).stream()
               .map(i -> item(accounts, i, today))
               .sorted(Comparator.comparing(Item::since).thenComparing(i -> i.invoice().id()))
               .toList();
       Money held =
-          almanac.books().payments().stream()
-              .filter(p -> p.party().equals(party.id()))
+          paid.getOrDefault(party.id(), List.of()).stream()
               .map(Payment::held)
               .reduce(nothing, Money::plus);
       if (!items.isEmpty() || held.isPositive()) {
@@ -133,14 +145,16 @@ public record OpenItems(List<Account> accounts, Money owed, Money late, Money he
   /**
    * What is still to be paid of the invoices of one boat to those who own her on a day, the oldest
    * first. What others owe for her is not their matter.
+   *
+   * @param accounts of the record
    */
-  public static List<Item> ofOwner(Almanac almanac, Id<Boat> boat, LocalDate today) {
+  public static List<Item> ofOwner(
+      Almanac almanac, Accounts accounts, Id<Boat> boat, LocalDate today) {
     Set<Id<Party>> owners =
         almanac.roles().stream()
             .filter(r -> r.boat().equals(boat) && r.kind() == RoleKind.OWNS && r.holdsOn(today))
             .map(Role::party)
             .collect(Collectors.toSet());
-    Accounts accounts = Accounts.of(almanac, boat);
     return almanac.books().invoices().stream()
         .filter(i -> i.issued() && i.boat().equals(Optional.of(boat)))
         .filter(i -> owners.contains(i.party()) && accounts.open(i).isPositive())

@@ -23,24 +23,29 @@ final class MoneyAsides {
     if (!estimates.isEmpty()) {
       asides.add(new Aside("No answer yet", estimates));
     }
-    OpenItems open = OpenItems.of(fleet.almanac(), fleet.asOf());
+    OpenItems open = OpenItems.of(fleet.almanac(), fleet.accounts(), fleet.asOf());
     if (open.owed().isPositive()) {
       asides.add(new Aside("Outstanding", List.of(outstanding(open))));
     }
     return asides;
   }
 
+  /** What can still be answered first; what ran out was not answered either. */
   private static List<Line> estimates(Fleet fleet, Lookups lookups) {
     DateWords words = new DateWords(fleet.asOf());
     return fleet.almanac().books().estimates().stream()
-        .filter(e -> e.openOn(fleet.asOf()))
-        .sorted(Comparator.comparing(Estimate::validUntil).thenComparing(Estimate::key))
+        .filter(e -> e.state() == Estimate.State.OFFERED)
+        .sorted(
+            Comparator.comparing((Estimate e) -> !e.openOn(fleet.asOf()))
+                .thenComparing(Estimate::validUntil)
+                .thenComparing(Estimate::key))
         .limit(MOST_ESTIMATES)
         .map(
             e ->
                 new Line(
                     lookups.boat(e.boat()).name(),
-                    "estimate valid until " + words.exact(e.validUntil())))
+                    (e.openOn(fleet.asOf()) ? "estimate valid until " : "estimate ran out on ")
+                        + words.exact(e.validUntil())))
         .toList();
   }
 

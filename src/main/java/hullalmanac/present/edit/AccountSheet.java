@@ -63,7 +63,7 @@ public final class AccountSheet extends FleetSheet {
           "Not in the record", "This person or firm was removed.", List.of(), Optional.empty());
     }
     Optional<OpenItems.Account> account =
-        OpenItems.of(almanac, fleet.asOf()).accounts().stream()
+        OpenItems.of(almanac, fleet.accounts(), fleet.asOf()).accounts().stream()
             .filter(a -> a.party().id().equals(party))
             .findFirst();
     List<SheetState.Block> blocks = new ArrayList<>();
@@ -249,7 +249,7 @@ public final class AccountSheet extends FleetSheet {
       desk.change(
           held.words() + " kept", almanac -> Receiving.keep(almanac, p.id(), held, fleet.asOf()));
     } else {
-      oldest(fleet.almanac(), Accounts.of(fleet.almanac()))
+      oldest(fleet.almanac(), fleet.accounts())
           .ifPresent(
               i ->
                   desk.change(

@@ -142,7 +142,7 @@ public final class InvoiceSheet extends FleetSheet {
     blocks.add(
         new SheetState.Buttons(List.of(new SheetState.Button("add line", "Add a line", false))));
     blocks.add(facts.form(fleet));
-    blocks.add(total(Accounts.of(fleet.almanac()).bill(i)));
+    blocks.add(total(fleet.accounts().bill(i)));
     if (asking) {
       String number = Issuing.nextNumber(fleet.almanac(), i, fleet.asOf());
       blocks.add(
@@ -176,7 +176,7 @@ public final class InvoiceSheet extends FleetSheet {
   }
 
   private SheetState issued(Fleet fleet, Invoice i) {
-    Accounts accounts = Accounts.of(fleet.almanac());
+    Accounts accounts = fleet.accounts();
     Invoice.Issue issue = i.issue().orElseThrow();
     List<SheetState.Block> blocks = new ArrayList<>();
     blocks.add(

@@ -74,7 +74,7 @@ public final class PaymentSheet implements Sheet {
 
   /** What is most likely: all that is open, today. */
   private Got begun(Fleet fleet) {
-    Accounts accounts = Accounts.of(fleet.almanac());
+    Accounts accounts = fleet.accounts();
     Optional<Money> open =
         fleet.almanac().books().invoices().stream()
             .filter(i -> invoice.equals(Optional.of(i.id())))

@@ -51,7 +51,7 @@ public final class StandingSheet extends FleetSheet {
     Almanac almanac = fleet.almanac();
     LocalDate first = fleet.asOf().withDayOfMonth(1).minusMonths(MONTHS - 1L);
     Earnings earnings = Earnings.of(almanac, first, fleet.asOf().plusDays(1));
-    OpenItems open = OpenItems.of(almanac, fleet.asOf());
+    OpenItems open = OpenItems.of(almanac, fleet.accounts(), fleet.asOf());
     List<SheetState.Block> blocks = new ArrayList<>();
     List<SheetState.Button> buttons = new ArrayList<>();
     buttons.add(new SheetState.Button("pay", "Record a payment", false));

@@ -2,7 +2,6 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.InvoiceDraft;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
@@ -16,7 +15,7 @@ final class VisitInvoice {
   private VisitInvoice() {}
 
   private static Optional<Invoice> billed(Fleet fleet, Visit visit) {
-    return Accounts.of(fleet.almanac()).billed(visit.id());
+    return fleet.accounts().billed(visit.id());
   }
 
   static SheetState.Button button(Fleet fleet, Visit visit) {

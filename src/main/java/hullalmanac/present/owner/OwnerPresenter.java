@@ -116,7 +116,7 @@ public final class OwnerPresenter {
   }
 
   private static List<String> toPay(Fleet fleet, Id<Boat> boat) {
-    return OpenItems.ofOwner(fleet.almanac(), boat, fleet.asOf()).stream()
+    return OpenItems.ofOwner(fleet.almanac(), fleet.accounts(), boat, fleet.asOf()).stream()
         .map(
             i ->
                 i.open().words()

@@ -34,8 +34,8 @@ final class TakingsList {
   TakingsList(Fleet fleet) {
     this.fleet = fleet;
     almanac = fleet.almanac();
-    accounts = Accounts.of(almanac);
-    open = OpenItems.of(almanac, fleet.asOf());
+    accounts = fleet.accounts();
+    open = OpenItems.of(almanac, accounts, fleet.asOf());
     parties = almanac.parties().stream().collect(Collectors.toMap(Party::id, Function.identity()));
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
     words = new DateWords(fleet.asOf());

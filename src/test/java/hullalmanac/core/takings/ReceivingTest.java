@@ -49,18 +49,30 @@ class ReceivingTest {
     Invoice first = till.asking("100.00", DAY);
     Invoice second = till.asking("80.00", DAY.plusDays(1));
     till.paying(first, "40.00", DAY.plusDays(2));
-    assertThat(OpenItems.ofOwner(till.now, till.tern.id(), DAY.plusDays(40)))
+    assertThat(OpenItems.ofOwner(till.now, Accounts.of(till.now), till.tern.id(), DAY.plusDays(40)))
         .extracting(i -> i.open().words(), i -> i.total().words(), i -> i.daysLate() > 0)
         .containsExactly(
             tuple("60.00 USD", "100.00 USD", true), tuple("80.00 USD", "80.00 USD", true));
-    assertThat(OpenItems.ofOwner(till.now, till.knot.id(), DAY)).isEmpty();
-    assertThat(OpenItems.ofOwner(till.now, till.tern.id(), DAY.minusYears(6)))
+    assertThat(OpenItems.ofOwner(till.now, Accounts.of(till.now), till.knot.id(), DAY)).isEmpty();
+    assertThat(
+            OpenItems.ofOwner(till.now, Accounts.of(till.now), till.tern.id(), DAY.minusYears(6)))
         .as("nobody owned her then")
         .isEmpty();
     till.paying(second, "80.00", DAY.plusDays(3));
-    assertThat(OpenItems.ofOwner(till.now, till.tern.id(), DAY))
+    assertThat(OpenItems.ofOwner(till.now, Accounts.of(till.now), till.tern.id(), DAY))
         .extracting(OpenItems.Item::invoice)
         .containsExactly(till.now(first));
+  }
+
+  @Test
+  void sumsAreReckonedAgainOnlyWhereMoneyWasTouched() {
+    Invoice invoice = till.asking("100.00", DAY);
+    Accounts before = Accounts.of(till.now);
+    till.put(With.component(till.tern, "name", "Roseate Tern"));
+    assertThat(before.next(till.now)).isSameAs(before);
+    till.paying(invoice, "40.00", DAY.plusDays(1));
+    assertThat(before.next(till.now).open(invoice)).isEqualTo(usd("60.00"));
+    assertThat(before.open(invoice)).isEqualTo(usd("100.00"));
   }
 
   @Test

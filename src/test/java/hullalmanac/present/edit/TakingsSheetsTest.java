@@ -271,6 +271,18 @@ class TakingsSheetsTest {
         .extracting(AheadState.Aside::heading)
         .contains("No answer yet", "Outstanding");
     assertThat(state.get().beside().toString()).contains("estimate valid until 19 May");
+    Estimate dunlin =
+        bench.almanac().books().estimates().stream()
+            .filter(e -> e.boat().equals(bench.boat("Dunlin").id()))
+            .findFirst()
+            .orElseThrow();
+    bench.presenter().open(new EstimateSheet(bench.presenter(), dunlin.id()));
+    bench.write("estimate", "validUntil", "2026-04-30");
+    assertThat(state.get().beside().toString()).contains("estimate ran out on 30 April");
+    bench.sheet().press("decline");
+    assertThat(state.get().beside())
+        .extracting(AheadState.Aside::heading)
+        .doesNotContain("No answer yet");
   }
 
   @Test

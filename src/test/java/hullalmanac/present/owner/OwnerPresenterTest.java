@@ -16,6 +16,7 @@ import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.With;
+import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.OpenItems;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
@@ -104,7 +105,8 @@ class OwnerPresenterTest {
             sample().coats(),
             sample().due(),
             sample().lives(),
-            sample().forecaster());
+            sample().forecaster(),
+            Accounts.of(poisoned));
     OwnerPresenter presenter = presenter(fleet);
     for (Boat boat : poisoned.boats()) {
       presenter.open(boat.id());
@@ -273,8 +275,7 @@ class OwnerPresenterTest {
 
   private static Fleet changed(Edit edit) {
     Fleet s = sample();
-    return new Fleet(
-        s.almanac().with(edit), s.asOf(), s.coats(), s.due(), s.lives(), s.forecaster());
+    return s.beside(s.almanac().with(edit));
   }
 
   private static Photo photo(Photo p, Id<Photo> id, Moment moment, String file) {
