@@ -119,6 +119,7 @@ final class Screenshots {
     Thread.sleep(1500);
     write(window[0], new File(folder, "shelf" + tail));
     reckoner(presenter, window[0], folder, tail);
+    new MorePages(presenter, window[0], folder, tail).shoot(almanac);
     SwingUtilities.invokeAndWait(
         () -> {
           presenter.go(Place.AHEAD);
@@ -344,7 +345,7 @@ final class Screenshots {
         .id();
   }
 
-  private static void write(MainWindow window, File file) throws Exception {
+  static void write(MainWindow window, File file) throws Exception {
     write(window.frame(), file);
   }
 

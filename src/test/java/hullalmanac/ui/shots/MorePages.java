@@ -1,0 +1,74 @@
+package hullalmanac.ui.shots;
+
+import hullalmanac.core.guide.Topic;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Invoice;
+import hullalmanac.present.edit.EstimateSheet;
+import hullalmanac.present.edit.InvoiceSheet;
+import hullalmanac.present.edit.LetterSheet;
+import hullalmanac.present.edit.ListSheet;
+import hullalmanac.present.edit.WordingSheet;
+import hullalmanac.present.sheet.Sheet;
+import hullalmanac.present.shell.Place;
+import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.ui.shell.MainWindow;
+import java.io.File;
+import javax.swing.SwingUtilities;
+
+/** Pictures of money, letters, a list that is brought in, and the guide in the window. */
+record MorePages(ShellPresenter presenter, MainWindow window, File folder, String tail) {
+  private static final String LIST =
+      """
+      Boat name\tOwner\tPhone\tLOA\tHarbour\tLast washed\tRemarks
+      Wheatear\tNell Farrow\t555-8101\t9.9m\tQuillhaven\t12/4/2026\tbimini
+      Stonechat\tBo Larch\t\t32'\tQuillhaven\t3 May 2025\ttall mast
+      Siskin\tSomebody Else\t555-8102\t44 ft\t\t\t
+      Whinchat, Linnet\tAda Lind\t\t27 1/2 ft\tFallow Creek\t\tboth on trailers
+      Total\t\t\t5\t\t\t
+      """;
+
+  void shoot(Almanac almanac) throws Exception {
+    go(() -> presenter.go(Place.TAKINGS), 1200);
+    write("takings");
+    for (Invoice invoice :
+        almanac.books().invoices().stream().filter(Invoice::issued).limit(1).toList()) {
+      open(new InvoiceSheet(presenter, invoice.id()), "invoice");
+    }
+    for (Estimate estimate : almanac.books().estimates().stream().limit(1).toList()) {
+      open(new EstimateSheet(presenter, estimate.id()), "estimate");
+    }
+    Boat boat =
+        almanac.boats().stream().filter(b -> b.name().equals("Curlew")).findFirst().orElseThrow();
+    open(new LetterSheet(presenter, boat.id()), "letter");
+    open(new WordingSheet(presenter), "letters");
+    ListSheet list = new ListSheet(presenter);
+    go(
+        () -> {
+          presenter.open(list);
+          list.add("list file", LIST);
+        },
+        1500);
+    write("list");
+    go(presenter::leave, 300);
+    go(() -> presenter.help().open(Topic.VISIT), 1500);
+    write("help");
+    go(() -> presenter.help().leave(), 300);
+  }
+
+  private void open(Sheet sheet, String name) throws Exception {
+    go(() -> presenter.open(sheet), 900);
+    write(name);
+    go(presenter::leave, 300);
+  }
+
+  private static void go(Runnable act, int wait) throws Exception {
+    SwingUtilities.invokeAndWait(act);
+    Thread.sleep(wait);
+  }
+
+  private void write(String name) throws Exception {
+    Screenshots.write(window, new File(folder, name + tail));
+  }
+}
