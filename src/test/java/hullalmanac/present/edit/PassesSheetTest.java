@@ -182,6 +182,7 @@ class PassesSheetTest {
     assertThat(
             bench.almanac().steps().stream()
                 .filter(s -> s.visit().equals(visit.id()))
+                .sorted(java.util.Comparator.comparingInt(Step::order))
                 .map(Step::kind))
         .startsWith(StepKind.WASH, StepKind.DECONTAMINATE)
         .endsWith(StepKind.PROTECT);

@@ -137,7 +137,8 @@ class TimedTest {
     press(0);
     bench.sheet().press("changes");
     SheetState.Table table = (SheetState.Table) bench.state().blocks().get(0);
-    assertThat(table.rows().get(0)).last().asString().matches("timed since .*14:02");
+    assertThat(table.rows().get(0)).contains("timed since");
+    assertThat(table.rows().get(0)).last().asString().endsWith(" 14:02");
   }
 
   @Test

@@ -105,6 +105,7 @@ class PanelsPaintTest {
     record.close();
     if (timed != null) {
       timed.close();
+      timed = null;
     }
     SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
   }
