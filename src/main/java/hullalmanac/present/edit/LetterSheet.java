@@ -118,7 +118,11 @@ public final class LetterSheet implements Sheet {
                         people(fleet).stream().map(Party::name).toList(),
                         to.map(Party::name).orElse("")),
                     new SheetState.Field(
-                        "subject", "Subject", new Input.Line(""), letter.subject(), Said.NOTHING),
+                        "subject", "Subject", new Input.Line(""), letter.subject(), Said.NOTHING))),
+            new SheetState.Form(
+                "body",
+                "",
+                List.of(
                     new SheetState.Field(
                         "text", "Text", new Input.Paragraph(), letter.text(), Said.NOTHING))),
             new SheetState.Buttons(

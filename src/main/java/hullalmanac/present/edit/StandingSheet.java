@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,12 +39,12 @@ public final class StandingSheet extends FleetSheet {
     return List.of();
   }
 
-  /** The first month of whose care plans visits wait for an invoice, among those that are over. */
+  /** The newest month of whose care plans visits wait for an invoice, among those that are over. */
   private static Optional<YearMonth> waiting(Almanac almanac, LocalDate today) {
     return InvoiceDraft.waiting(almanac, today.withDayOfMonth(1)).stream()
         .map(Visit::day)
         .map(YearMonth::from)
-        .findFirst();
+        .max(Comparator.naturalOrder());
   }
 
   @Override

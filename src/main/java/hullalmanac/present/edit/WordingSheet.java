@@ -98,11 +98,9 @@ public final class WordingSheet implements Sheet {
                             new At(WHICH, "", "language"),
                             refused.getOrDefault("language", language))))),
             new SheetState.Form(
-                WORDS,
-                "",
-                List.of(
-                    field(SUBJECT, "Subject", new Input.Line(""), now.subject()),
-                    field(TEXT, "Text", new Input.Paragraph(), now.text()))),
+                WORDS, "", List.of(field(SUBJECT, "Subject", new Input.Line(""), now.subject()))),
+            new SheetState.Form(
+                "body", "", List.of(field(TEXT, "Text", new Input.Paragraph(), now.text()))),
             new SheetState.Words(
                 Letters.FIELDS.stream()
                     .map(f -> "{{" + f.name() + "}} " + f.meaning())
@@ -129,13 +127,10 @@ public final class WordingSheet implements Sheet {
       return new SheetState.Words("Write a boat down, and a letter about her stands here.");
     }
     LetterService.Outcome letter = LetterService.fill(words, fields(fleet, boat.get()));
-    return new SheetState.Table(
-        "How it would read",
-        List.of("", boat.get().name()),
-        letter instanceof LetterService.Letter l
-            ? List.of(List.of("Subject", l.subject()), List.of("Text", l.text()))
-            : List.of(),
-        "What stands above cannot be filled in yet.");
+    return letter instanceof LetterService.Letter l
+        ? new SheetState.Words(
+            "For " + boat.get().name() + " it reads:\n\n" + l.subject() + "\n\n" + l.text())
+        : new SheetState.Words("What stands above cannot be filled in yet.");
   }
 
   private static Map<String, String> fields(Fleet fleet, Boat boat) {

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Rectangle;
+import java.util.List;
 import java.util.function.Function;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -49,7 +50,18 @@ public final class ItemCell<T> extends JPanel implements ListCellRenderer<T> {
     setBackground(selected ? in.getSelectionBackground() : in.getBackground());
     getAccessibleContext()
         .setAccessibleName(name.getText() + ", " + status.getText() + ", " + detail.getText());
+    // It is never valid here, so that what changes in it would not be measured anew by itself.
+    invalidate();
     return this;
+  }
+
+  /** The height of an item with all three lines. */
+  int fullHeight() {
+    for (JLabel line : List.of(name, status, detail)) {
+      line.setText("X");
+    }
+    invalidate();
+    return getPreferredSize().height;
   }
 
   @Override

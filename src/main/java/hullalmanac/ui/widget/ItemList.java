@@ -17,9 +17,12 @@ import javax.swing.ListSelectionModel;
 public final class ItemList<T> extends JList<T> {
   private static final long serialVersionUID = 1L;
 
+  private static final int MANY = 200;
+
   private final DefaultListModel<T> items = new DefaultListModel<>();
   private final transient ItemCell.Lines<T> lines;
   private final transient Consumer<T> choose;
+  private final transient ItemCell<T> cell;
   private boolean updating;
 
   /**
@@ -32,7 +35,8 @@ public final class ItemList<T> extends JList<T> {
     setName(name);
     getAccessibleContext().setAccessibleName(Texts.capital(name));
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    setCellRenderer(new ItemCell<>(lines));
+    cell = new ItemCell<>(lines);
+    setCellRenderer(cell);
     addListSelectionListener(
         e -> {
           if (!updating && !e.getValueIsAdjusting() && getSelectedValue() != null) {
@@ -49,6 +53,7 @@ public final class ItemList<T> extends JList<T> {
   /** Shows items, one of them as chosen. */
   public void show(List<T> now, Predicate<T> isChosen) {
     updating = true;
+    measure(now.size());
     items.clear();
     items.addAll(now);
     for (int i = 0; i < items.size(); i++) {
@@ -58,6 +63,20 @@ public final class ItemList<T> extends JList<T> {
       }
     }
     updating = false;
+  }
+
+  /** A long list is not measured item by item. */
+  private void measure(int count) {
+    setFixedCellHeight(count > MANY ? cell.fullHeight() : -1);
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    if (cell != null) {
+      cell.updateUI();
+      measure(items.size());
+    }
   }
 
   /** The item under the pointer, or the one chosen. */

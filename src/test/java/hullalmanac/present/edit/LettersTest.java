@@ -15,7 +15,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import org.apache.james.mime4j.dom.Message;
 import org.apache.james.mime4j.dom.TextBody;
@@ -58,10 +57,11 @@ class LettersTest {
         .text();
   }
 
-  private List<List<String>> preview() {
+  private String preview() {
     return bench.state().blocks().stream()
-        .filter(SheetState.Table.class::isInstance)
-        .map(b -> ((SheetState.Table) b).rows())
+        .filter(SheetState.Words.class::isInstance)
+        .map(b -> ((SheetState.Words) b).text())
+        .filter(words -> words.startsWith("For "))
         .findFirst()
         .orElseThrow();
   }
@@ -70,8 +70,7 @@ class LettersTest {
   void everyLetterThatComesWithTheProgramCanBeFilledAndAForecastSaysThatItIsOne() {
     for (LetterKind kind : LetterKind.values()) {
       Letters.Words words = Letters.starter(kind);
-      Said said =
-          new WordingSheet(bench.presenter()).say(new At("words", "", "text"), words.text());
+      Said said = new WordingSheet(bench.presenter()).say(new At("body", "", "text"), words.text());
       assertThat(said.refused()).as(words.text()).isFalse();
       assertThat(words.text()).contains("{{name}}").contains("{{business}}");
     }
@@ -85,12 +84,13 @@ class LettersTest {
     wording();
     bench.write("words", "subject", "{{boat}} wants you");
     String boat = first().boat().name();
-    assertThat(preview().get(0)).containsExactly("Subject", boat + " wants you");
+    assertThat(preview())
+        .startsWith("For " + boat + " it reads:\n\n" + boat + " wants you\n\nDear ");
     assertThat(bench.almanac().wordings()).hasSize(1);
     bench.write("words", "subject", "");
     assertThat(text("subject")).isEqualTo(Letters.starter(LetterKind.DUE).subject());
     assertThat(bench.almanac()).isEqualTo(before);
-    bench.write("words", "text", "Hello {{name}}");
+    bench.write("body", "text", "Hello {{name}}");
     bench.sheet().press("reset");
     assertThat(bench.almanac()).isEqualTo(before);
     bench.presenter().undo();
@@ -115,9 +115,9 @@ class LettersTest {
   void aTextThatCannotBeFilledStaysAsItWasTypedWithTheReason() {
     Almanac before = bench.almanac();
     wording();
-    bench.write("words", "text", "Dear {{nam}}");
+    bench.write("body", "text", "Dear {{nam}}");
     assertThat(text("text")).isEqualTo("Dear {{nam}}");
-    assertThat(bench.sheet().say(new At("words", "", "text"), "Dear {{nam}}").words())
+    assertThat(bench.sheet().say(new At("body", "", "text"), "Dear {{nam}}").words())
         .startsWith("There is no field {{nam}}");
     bench.write("which", "language", "not a tag");
     assertThat(bench.almanac()).isEqualTo(before);
@@ -131,7 +131,7 @@ class LettersTest {
     assertThat(text("about")).isEqualTo(LetterKind.DUE.words());
     assertThat(text("text")).contains(due.boat().name()).contains("a forecast, not a guarantee");
     bench.write("letter", "subject", "Die Ödland: due / soon?");
-    bench.write("letter", "text", "First line\n\nlast line");
+    bench.write("body", "text", "First line\n\nlast line");
     bench.sheet().press("draft");
     Path letters = folder.resolve("record/letters");
     try (Stream<Path> files = Files.list(letters)) {
