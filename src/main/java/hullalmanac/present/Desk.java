@@ -5,6 +5,7 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Visit;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
@@ -69,6 +70,9 @@ public interface Desk {
 
   /** Shows a boat to her owner, full screen. */
   void showOwner(Id<Boat> boat);
+
+  /** Shows the card of a visit, full screen. */
+  void showCard(Id<Visit> visit);
 
   /** Leaves the sheet and opens a boat's page. */
   void openBoat(Id<Boat> boat);

@@ -12,6 +12,7 @@ public enum Topic {
   FACTS("guide/README.md#what-is-known-of-her"),
   VISIT("guide/README.md#a-visit"),
   PASSES("guide/README.md#fewest-passes"),
+  CARD("guide/README.md#job-card"),
   CATCH_UP("guide/README.md#evening-catch-up"),
   OWNER("guide/README.md#show-the-owner"),
   PEOPLE("guide/README.md#people"),

@@ -1,5 +1,6 @@
 package hullalmanac.present.boats;
 
+import hullalmanac.core.card.JobCard;
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Reason;
 import hullalmanac.core.record.Almanac;
@@ -45,6 +46,7 @@ import java.util.stream.Stream;
 public final class BoatsPresenter {
   private final Desk desk;
   private final Runnable openList;
+  private final Runnable openCard;
   private Consumer<BoatsState> view = s -> {};
   private BoatsState state = BoatsState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
@@ -55,10 +57,12 @@ public final class BoatsPresenter {
 
   /**
    * @param openList opens the sheet that brings a list in
+   * @param openCard shows the card of the next planned visit to the boat chosen
    */
-  public BoatsPresenter(Desk desk, Runnable openList) {
+  public BoatsPresenter(Desk desk, Runnable openList, Runnable openCard) {
     this.desk = desk;
     this.openList = openList;
+    this.openCard = openCard;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -181,9 +185,20 @@ public final class BoatsPresenter {
     return Stopwatch.ending(almanac, Change.checked(almanac, edit), now);
   }
 
+  /** Shows the card of the next planned visit to the boat chosen. */
+  public void showCard() {
+    openCard.run();
+  }
+
   /** Shows the boat chosen to her owner. */
   public void showOwner() {
     state.chosen().ifPresent(desk::showOwner);
+  }
+
+  /** The visit to the boat chosen that is planned next. */
+  public Optional<Id<Visit>> nextVisit() {
+    return fleet.flatMap(
+        f -> state.chosen().flatMap(b -> JobCard.next(f.almanac(), b, f.asOf())).map(Visit::id));
   }
 
   /** The boat chosen. */

@@ -169,6 +169,7 @@ public final class VisitSheet extends FleetSheet {
     if (v.status() == VisitStatus.DONE) {
       buttons.add(VisitInvoice.button(fleet, v));
     }
+    buttons.add(new SheetState.Button("card", "Job card", false));
     buttons.add(new SheetState.Button("changes", "What changed", false));
     buttons.add(new SheetState.Button("remove", "Remove this visit", false));
     return buttons;
@@ -279,6 +280,7 @@ public final class VisitSheet extends FleetSheet {
                       "visit of " + v.day() + " removed",
                       almanac -> Removal.of(almanac, v),
                       desk::leave));
+      case "card" -> desk.showCard(visit);
       case "done" -> desk.leave();
       default -> throw new IllegalArgumentException("no button is called " + button);
     }
@@ -292,6 +294,11 @@ public final class VisitSheet extends FleetSheet {
         almanac ->
             Stopwatch.ending(almanac, VisitFinish.finish(almanac, desk.ids(), visit, day), now),
         () -> desk.openBoat(v.boat()));
+  }
+
+  @Override
+  public Optional<Id<Visit>> visit() {
+    return Optional.of(visit);
   }
 
   @Override

@@ -16,6 +16,7 @@ public final class KeyList {
   private static final String HELP = "In help";
   private static final String OWNER = "While a boat is shown to her owner";
 
+  private static final String CARD = "On a job card";
   private static final List<Key> ALL =
       List.of(
           new Key(SHEET, "Ctrl+Enter", "its main button", "ctrl ENTER"),
@@ -103,7 +104,23 @@ public final class KeyList {
               "menu MINUS",
               "menu SUBTRACT",
               "menu 0"),
-          new Key(OWNER, "F1", "what the guide says of it", "F1"));
+          new Key(OWNER, "F1", "what the guide says of it", "F1"),
+          new Key(CARD, "Page Down, Page Up", "next step, step before", "PAGE_DOWN", "PAGE_UP"),
+          new Key(CARD, "Ctrl+Enter", "tick the step, take the tick away", "ctrl ENTER"),
+          new Key(CARD, "Ctrl+M", "begin its dwell, end it", "ctrl M"),
+          new Key(CARD, "Enter", "take a time and go on; tick; press", "ENTER"),
+          new Key(CARD, "F9 or Esc", "leave", "F9", "ESCAPE"),
+          new Key(
+              CARD,
+              "Ctrl +, Ctrl −, Ctrl 0",
+              "larger, smaller, usual size",
+              "menu PLUS",
+              "menu EQUALS",
+              "menu ADD",
+              "menu MINUS",
+              "menu SUBTRACT",
+              "menu 0"),
+          new Key(CARD, "F1", "what the guide says of it", "F1"));
 
   private KeyList() {}
 

@@ -1,9 +1,12 @@
 package hullalmanac.present.sheet;
 
 import hullalmanac.core.guide.Topic;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Pixels;
+import hullalmanac.core.record.Visit;
 import hullalmanac.service.Fleet;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -62,6 +65,11 @@ public interface Sheet {
   /** What the guide says of it; each sheet names its own. */
   default Topic topic() {
     return Topic.WRITING_DOWN;
+  }
+
+  /** The visit that it is of; absent for all other sheets. */
+  default Optional<Id<Visit>> visit() {
+    return Optional.empty();
   }
 
   /** Does what the text of a cell says that is to be pressed. */

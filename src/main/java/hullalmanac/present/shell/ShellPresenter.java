@@ -7,12 +7,14 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.record.Visit;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
 import hullalmanac.present.boats.BoatsPresenter;
+import hullalmanac.present.card.CardPresenter;
 import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ListSheet;
@@ -45,6 +47,8 @@ import java.util.function.Supplier;
  * Reads the record, hands it to the places, has it changed, and goes from place to place and back.
  */
 public final class ShellPresenter implements Desk {
+  private static final String NO_VISIT =
+      "No visit is open or planned: Ctrl+T on a boat’s page begins one.";
   private final FleetService service;
   private final EditService edits;
   private final TaskRunner tasks;
@@ -62,6 +66,7 @@ public final class ShellPresenter implements Desk {
   private final CatchUpSheet catchUp = new CatchUpSheet(this);
   private final ListSheet list = new ListSheet(this);
   private final OwnerPresenter owner;
+  private final CardPresenter card = new CardPresenter(this, this::tell);
   private final HelpPresenter help;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
@@ -80,7 +85,7 @@ public final class ShellPresenter implements Desk {
     this.tasks = tasks;
     this.ahead =
         new AheadPresenter(this::openBoat, this::newBoat, this::openList, this::openCatchUp);
-    this.boats = new BoatsPresenter(this, this::openList);
+    this.boats = new BoatsPresenter(this, this::openList, this::openCard);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
     this.help = new HelpPresenter(tasks);
@@ -140,42 +145,17 @@ public final class ShellPresenter implements Desk {
     return owner;
   }
 
+  public CardPresenter card() {
+    return card;
+  }
+
   public HelpPresenter help() {
     return help;
   }
 
   /** Opens the guide at what it says of what is shown; leaving it leads back there. */
   public void openHelp() {
-    if (help.isOpen()) {
-      help.open(Topic.START);
-    } else if (owner.shown().isPresent()) {
-      Id<Boat> boat = owner.shown().get();
-      owner.leave();
-      help.open(Topic.OWNER, () -> owner.open(boat));
-    } else if (find.text().isPresent()) {
-      String text = find.text().get();
-      find.leave();
-      help.open(Topic.FIND, () -> findAgain(text));
-    } else {
-      help.open(topic());
-    }
-  }
-
-  private void findAgain(String text) {
-    find.open();
-    find.type(text);
-  }
-
-  private Topic topic() {
-    return trail
-        .now()
-        .sheet()
-        .map(Sheet::topic)
-        .orElseGet(
-            () ->
-                trail.now().place() == Place.SETTINGS
-                    ? settings.topic()
-                    : trail.now().place().topic());
+    new HelpHere(help, owner, card, find, settings, trail).open();
   }
 
   /** How one wants the columns of tables. */
@@ -458,6 +438,7 @@ public final class ShellPresenter implements Desk {
     settings.show(after);
     find.show(after);
     owner.show(after);
+    card.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
     List<Runnable> due = List.copyOf(afterwards);
@@ -487,6 +468,23 @@ public final class ShellPresenter implements Desk {
   @Override
   public void showOwner(Id<Boat> boat) {
     owner.open(boat);
+  }
+
+  @Override
+  public void showCard(Id<Visit> visit) {
+    card.open(visit);
+  }
+
+  /** Shows the card of the visit that is open; on a boat's page, of her next planned one. */
+  public void openCard() {
+    boolean onBoat = trail.now().place() == Place.BOATS;
+    Optional<Id<Visit>> next = onBoat ? boats.nextVisit() : Optional.empty();
+    trail
+        .now()
+        .sheet()
+        .map(Sheet::visit)
+        .orElse(next)
+        .ifPresentOrElse(this::showCard, () -> say(NO_VISIT));
   }
 
   @Override

@@ -32,6 +32,7 @@ public enum WindowKey {
   LARGER("Ctrl +", "larger", "menu PLUS, menu EQUALS, menu ADD"),
   SMALLER("Ctrl −", "smaller", "menu MINUS, menu SUBTRACT"),
   USUAL("Ctrl 0", "usual size", "menu 0"),
+  CARD("F9", "the job card of the visit that is open, or of the boat’s next planned one", "F9"),
   VISIT("Ctrl+T", "begin a visit", "menu T"),
   WASHED("Ctrl+L", "washed", "menu L"),
   CHANGE("Ctrl+E", "change what is known of her", "menu E"),

@@ -43,7 +43,11 @@ public final class SheetPanel extends JPanel {
           JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
   private final transient TableMemory memory;
   private transient Optional<Sheet> sheet = Optional.empty();
-  private transient List<List<Object>> shape = List.of();
+
+  /** Of no sheet at all; one without blocks is another. */
+  private static final List<List<Object>> NOTHING = List.of(List.of("no sheet"));
+
+  private transient List<List<Object>> shape = NOTHING;
   private final transient List<Section> sections = new ArrayList<>();
   private final transient Map<String, FieldView> fields = new LinkedHashMap<>();
   private final transient Map<String, GridView> grids = new LinkedHashMap<>();
@@ -169,7 +173,7 @@ public final class SheetPanel extends JPanel {
     if (!sheet.equals(Optional.of(opened))) {
       sheet.ifPresent(s -> s.onChange(state -> {}));
       sheet = Optional.of(opened);
-      shape = List.of();
+      shape = NOTHING;
       grids.clear();
       opened.onChange(this::render);
       scroll.getViewport().setViewPosition(new java.awt.Point(0, 0));

@@ -5,6 +5,7 @@ import hullalmanac.present.Look;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
+import hullalmanac.ui.card.CardWindow;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.owner.OwnerWindow;
 import hullalmanac.ui.theme.Theme;
@@ -64,11 +65,13 @@ public final class MainWindow {
           @Override
           public void windowClosed(WindowEvent e) {
             presenter.owner().leave();
+            presenter.card().leave();
             clock.stop();
             closed.accept(left);
           }
         });
     new OwnerWindow(frame, presenter.owner(), presenter::openHelp).watch();
+    new CardWindow(frame, presenter.card(), presenter::openHelp).watch();
     new Keys(frame.getRootPane(), presenter, this::find, this::toggleDark).bind();
     place(look);
     left = look();

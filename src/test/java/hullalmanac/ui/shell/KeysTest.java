@@ -12,6 +12,8 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowKey;
+import hullalmanac.ui.card.CardKeys;
+import hullalmanac.ui.card.CardPanel;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.owner.OwnerKeys;
 import hullalmanac.ui.owner.OwnerPanel;
@@ -85,6 +87,7 @@ class KeysTest {
     presenter.load();
     JPanel root = new JPanel();
     new Keys(root, presenter, () -> {}, () -> {}).bind();
+    CardKeys.bind(root, presenter.card(), () -> {}, direction -> {});
     OwnerKeys.bind(root, () -> {}, () -> {}, direction -> {});
     look(root);
     ShellPanel panel = new ShellPanel(presenter, () -> {});
@@ -112,6 +115,10 @@ class KeysTest {
               presenter.showOwner(boat);
               look(owner);
             });
+    CardPanel card = new CardPanel(presenter.card());
+    presenter.card().onChange(state -> state.ifPresent(card::show));
+    presenter.showCard(almanac.steps().get(0).visit());
+    look(card);
   }
 
   /** Only the steps of a visit that is not finished can be timed. */

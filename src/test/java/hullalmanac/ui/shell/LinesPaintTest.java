@@ -11,6 +11,7 @@ import hullalmanac.present.Look;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.ui.card.CardPanel;
 import hullalmanac.ui.find.FindPanel;
 import hullalmanac.ui.owner.OwnerPanel;
 import hullalmanac.ui.theme.Theme;
@@ -136,6 +137,27 @@ class LinesPaintTest {
       assertThat(lines.faults()).isEmpty();
       presenter.owner().leave();
       presenter.owner().onChange(state -> {});
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
+  void linesOfAJobCardStandOut(Look.Tint tint) throws Exception {
+    for (int height : HEIGHTS) {
+      PaintedLines lines =
+          look(
+              tint,
+              height,
+              () -> {
+                CardPanel panel = new CardPanel(presenter.card());
+                presenter.card().onChange(state -> state.ifPresent(panel::show));
+                presenter.showCard(CardPaintTest.withAcid(OpenSample.fleet().almanac()));
+                return panel;
+              });
+      assertThat(lines.looked()).isGreaterThan(8);
+      assertThat(lines.faults()).isEmpty();
+      presenter.card().leave();
+      presenter.card().onChange(state -> {});
     }
   }
 

@@ -5,6 +5,8 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Product;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.exchange.photo.DrawnPhotos;
@@ -17,6 +19,7 @@ import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import hullalmanac.service.RecordService;
+import hullalmanac.ui.card.CardWindow;
 import hullalmanac.ui.owner.OwnerWindow;
 import hullalmanac.ui.shell.MainWindow;
 import hullalmanac.ui.task.SwingTaskRunner;
@@ -110,6 +113,7 @@ final class Screenshots {
     Thread.sleep(500);
     write(window[0], new File(folder, "reasons" + tail));
     owner(presenter, boat.id(), folder, tail);
+    card(presenter, almanac, folder, tail);
     SwingUtilities.invokeAndWait(
         () -> {
           presenter.go(Place.SHELF);
@@ -323,6 +327,35 @@ final class Screenshots {
       }
     }
     SwingUtilities.invokeAndWait(presenter.owner()::leave);
+  }
+
+  /** The card of a visit in which acid is used, with a dwell that is timed. */
+  private static void card(ShellPresenter presenter, Almanac almanac, File folder, String tail)
+      throws Exception {
+    Step step =
+        almanac.steps().stream()
+            .filter(s -> s.kind() == StepKind.DECONTAMINATE && s.product().isPresent())
+            .max(Comparator.comparing(Step::day).thenComparing(Step::id))
+            .orElseThrow();
+    SwingUtilities.invokeAndWait(() -> presenter.showCard(step.visit()));
+    Thread.sleep(2000);
+    SwingUtilities.invokeAndWait(
+        () -> {
+          presenter.card().choose(step.order() - 1);
+          for (int stop = 0; stop < 3; stop++) {
+            presenter.card().read(stop);
+          }
+          presenter.card().time();
+          presenter.card().back("16:30");
+          presenter.card().tick(0);
+        });
+    Thread.sleep(1000);
+    for (Frame frame : Frame.getFrames()) {
+      if (frame.isShowing() && CardWindow.NAME.equals(frame.getName())) {
+        write((JFrame) frame, new File(folder, "card" + tail));
+      }
+    }
+    SwingUtilities.invokeAndWait(presenter.card()::leave);
   }
 
   /** Scrolls to the picture of how a date came about. */

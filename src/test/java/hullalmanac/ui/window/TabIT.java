@@ -137,6 +137,7 @@ class TabIT {
     for (Sheet sheet : EverySheet.of(window.presenter(), window.almanac())) {
       window.run(() -> window.presenter().open(sheet));
       window.await(() -> window.place() == null);
+      window.settle();
       reachesAll(sheet.getClass().getSimpleName());
       window.run(() -> window.presenter().leave());
       window.await(() -> window.place() != null);

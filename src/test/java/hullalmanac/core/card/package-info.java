@@ -1,0 +1,2 @@
+/** Tests of what stands on a job card. */
+package hullalmanac.core.card;
