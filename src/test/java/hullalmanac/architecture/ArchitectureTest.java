@@ -261,7 +261,7 @@ class ArchitectureTest {
           .whereLayer("price")
           .mayOnlyAccessLayers("record")
           .whereLayer("takings")
-          .mayOnlyAccessLayers("record", "price", "work")
+          .mayOnlyAccessLayers("record", "price", "work", "finish")
           .whereLayer("calendar")
           .mayOnlyAccessLayers("record", "exposure", "life")
           .whereLayer("list")

@@ -9,10 +9,13 @@ import hullalmanac.core.plan.PlannedCorrection;
 import hullalmanac.core.plan.SurfacePlans;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.With;
+import hullalmanac.core.takings.OfferedPlan;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
@@ -207,6 +210,7 @@ public final class PassesSheet implements Sheet {
             new SheetState.Buttons(
                 List.of(
                     new SheetState.Button("plan", "Plan a visit with these steps", true),
+                    new SheetState.Button("offer", "Offer it in an estimate", false),
                     new SheetState.Button("leave", "Back", false)))));
   }
 
@@ -305,6 +309,7 @@ public final class PassesSheet implements Sheet {
         publish();
       }
       case "plan" -> plan();
+      case "offer" -> offer();
       case "leave" -> desk.leave();
       default -> throw new IllegalArgumentException("no button is called " + button);
     }
@@ -332,6 +337,28 @@ public final class PassesSheet implements Sheet {
           return change;
         },
         () -> made.get().ifPresent(v -> desk.open(new VisitSheet(desk, v.id()))));
+  }
+
+  /** Makes an estimate of the plan that is shown. */
+  private void offer() {
+    trouble = fleet.flatMap(f -> answer.flatMap(a -> untaken(f, a)));
+    publish();
+    if (trouble.isPresent() || answer.isEmpty() || draft.isEmpty()) {
+      return;
+    }
+    Plan plan = answer.get().plans().choices().get(chosen);
+    LocalDate today = fleet.orElseThrow().asOf();
+    Id<Surface> surface = draft.get().value().surface();
+    double gloss = answer.get().plans().agreed().gloss();
+    AtomicReference<Optional<Estimate>> made = new AtomicReference<>(Optional.empty());
+    desk.edit(
+        name(fleet.get()) + ": an estimate begun",
+        almanac -> {
+          Edit edit = OfferedPlan.of(almanac, desk.ids(), surface, plan, gloss, today);
+          made.set(Optional.of((Estimate) edit.put().get(0)));
+          return edit;
+        },
+        () -> made.get().ifPresent(e -> desk.open(new EstimateSheet(desk, e.id()))));
   }
 
   /** What stands on the sheet and was not taken, or that there is no plan. */

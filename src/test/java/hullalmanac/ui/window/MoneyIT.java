@@ -7,16 +7,23 @@ import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
+import hullalmanac.core.record.Step;
+import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.Payer;
 import hullalmanac.present.shell.Place;
+import hullalmanac.ui.card.CardWindow;
+import java.awt.Frame;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
 import javax.swing.JFrame;
+import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,19 +100,36 @@ class MoneyIT {
     return Accounts.of(window.almanac()).open(invoice().orElseThrow());
   }
 
-  private void acceptAnEstimate() throws Exception {
+  private void beginByHerServices() throws Exception {
     openBoat();
     window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_E);
     window.await(() -> window.focused().startsWith("facts "));
     tabTo("estimate");
     window.press(KeyEvent.VK_SPACE);
     window.await(() -> is(Estimate.State.DRAFT));
+  }
+
+  /** What was seen last of her topsides is there already. */
+  private void beginByThePlanOfFewestPasses() throws Exception {
+    openBoat();
+    window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_G);
+    window.await(() -> window.focused().startsWith("agreed surface"));
+    window.tab();
+    window.type("84");
+    window.press(KeyEvent.VK_ENTER);
+    window.await(() -> window.says("Gloss step by step"));
+    tabTo("offer");
+    window.press(KeyEvent.VK_SPACE);
+    window.await(() -> is(Estimate.State.DRAFT));
+  }
+
+  private void acceptAnEstimate(String option) throws Exception {
     window.await(() -> window.says("Estimate for " + BOAT));
     main();
     window.await(() -> is(Estimate.State.OFFERED));
     window.await(() -> window.rowsAhead().contains("estimate valid until 29 May"));
     tabTo("reply option");
-    window.type("good");
+    window.type(option);
     tabTo("reply visitDay");
     window.type("2026-05-01");
     tabTo("reply signedBy");
@@ -114,10 +138,14 @@ class MoneyIT {
     window.await(() -> is(Estimate.State.ACCEPTED));
   }
 
-  /** In the row of the second step, two cells to the right. */
+  /** In the row of the last step, two cells to the right. */
   private void nameWhatWasLaid() throws Exception {
     tabTo("steps");
-    window.press(KeyEvent.VK_DOWN);
+    long steps =
+        window.almanac().steps().stream().filter(s -> s.visit().equals(visit().id())).count();
+    for (int i = 1; i < steps; i++) {
+      window.press(KeyEvent.VK_DOWN);
+    }
     for (int i = 0; i < 2; i++) {
       window.press(KeyEvent.VK_RIGHT);
     }
@@ -130,10 +158,13 @@ class MoneyIT {
                 .anyMatch(s -> s.product().isPresent()));
   }
 
-  private void issueTheInvoiceOfItsVisit() throws Exception {
-    window.await(() -> window.says("Accepted (good) on"));
+  private void openItsVisit(String option) throws Exception {
+    window.await(() -> window.says("Accepted (" + option + ") on"));
     main();
     window.await(() -> window.focused().startsWith("visit day"));
+  }
+
+  private void issueTheInvoiceOfItsVisit() throws Exception {
     nameWhatWasLaid();
     main();
     window.await(() -> visit().status() == VisitStatus.DONE);
@@ -153,10 +184,16 @@ class MoneyIT {
   @Test
   void asksForWhatWasAcceptedAndShowsHerOwnerWhatIsStillToPay() throws Exception {
     Party payer = Payer.of(window.almanac(), boat().id(), TODAY).orElseThrow();
-    acceptAnEstimate();
+    beginByHerServices();
+    acceptAnEstimate("good");
     assertThat(estimate().orElseThrow().answer().orElseThrow().signedBy()).isEqualTo("nell farrow");
     assertThat(visit().day()).isEqualTo(TODAY);
     assertThat(visit().status()).isEqualTo(VisitStatus.PLANNED);
+    openItsVisit("good");
+    payAPartAndShow(payer);
+  }
+
+  private void payAPartAndShow(Party payer) throws Exception {
     issueTheInvoiceOfItsVisit();
     Invoice issued = invoice().orElseThrow();
     assertThat(issued.party()).isEqualTo(payer.id());
@@ -184,5 +221,60 @@ class MoneyIT {
     window.press(KeyEvent.VK_ESCAPE);
     window.await(() -> OpenWindow.owners().isEmpty());
     assertThat(window.filesTouched()).isEmpty();
+  }
+
+  /** From the last look to the money: plan, offer, answer, card, readings, invoice, payment. */
+  @Test
+  void offersThePlanOfFewestPassesDoesItAndIsPaidInPart() throws Exception {
+    Party payer = Payer.of(window.almanac(), boat().id(), TODAY).orElseThrow();
+    beginByThePlanOfFewestPasses();
+    assertThat(estimate().orElseThrow().options().get(0).lines()).hasSize(1);
+    acceptAnEstimate("f");
+    openItsVisit("fewest passes");
+    window.press(KeyEvent.VK_F9);
+    window.await(() -> card().isPresent());
+    window.press(KeyEvent.VK_ESCAPE);
+    window.await(() -> card().isEmpty());
+    window.await(() -> window.frame().isFocused());
+    writeReadingsAfter();
+    payAPartAndShow(payer);
+    assertThat(
+            window.almanac().steps().stream()
+                .filter(s -> s.visit().equals(visit().id()))
+                .sorted(Comparator.comparingInt(Step::order))
+                .map(Step::kind))
+        .containsSubsequence(
+            StepKind.WASH, StepKind.DECONTAMINATE, StepKind.POLISH, StepKind.PROTECT);
+  }
+
+  private Optional<Frame> card() throws Exception {
+    return OpenWindow.onEventThread(
+        () ->
+            Arrays.stream(Frame.getFrames())
+                .filter(f -> f.isShowing() && CardWindow.NAME.equals(f.getName()))
+                .filter(Frame::isFocused)
+                .findFirst());
+  }
+
+  private void writeReadingsAfter() throws Exception {
+    int before = window.almanac().findings().size();
+    tabTo("surfaces");
+    for (int i = 0; i < 12 && !column().equals("Gloss"); i++) {
+      window.press(KeyEvent.VK_RIGHT);
+      window.settle();
+    }
+    assertThat(column()).isEqualTo("Gloss");
+    window.type("86.5 87");
+    window.press(KeyEvent.VK_ENTER);
+    window.await(() -> window.almanac().findings().size() > before);
+  }
+
+  /** The heading over the cell that has the cursor. */
+  private String column() throws Exception {
+    return OpenWindow.onEventThread(
+        () ->
+            window.frame().getFocusOwner() instanceof JTable table && table.getSelectedColumn() >= 0
+                ? table.getColumnName(table.getSelectedColumn())
+                : "");
   }
 }
