@@ -43,6 +43,7 @@ final class Keys {
       case REDO -> presenter::redo;
       case CATCH_UP -> presenter::openCatchUp;
       case TIMED -> presenter.timed()::open;
+      case SUPPLIES -> presenter.shelf()::supplies;
       case BIN -> presenter::openBin;
       case LIST -> presenter::openList;
       case AGAIN -> presenter::load;
