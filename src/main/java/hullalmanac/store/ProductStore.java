@@ -35,6 +35,7 @@ final class ProductStore {
           max_celsius
           max_humidity
           parts_water
+          open_months
           note
           """);
 
@@ -50,6 +51,7 @@ final class ProductStore {
           use_by
           size_ml
           left_ml
+          left_on
           """);
 
   private final Tx tx;
@@ -86,7 +88,8 @@ final class ProductStore {
         row.maybeWhole("min_celsius"),
         row.maybeWhole("max_celsius"),
         row.maybeWhole("max_humidity"),
-        row.maybeWhole("parts_water"));
+        row.maybeWhole("parts_water"),
+        row.maybeWhole("open_months"));
   }
 
   void putProducts(List<Product> products) throws SQLException {
@@ -114,6 +117,7 @@ final class ProductStore {
                 .set("max_celsius", p.handling().maxCelsius())
                 .set("max_humidity", p.handling().maxHumidity())
                 .set("parts_water", p.handling().partsWater())
+                .set("open_months", p.handling().openMonths())
                 .set("note", p.note()));
   }
 
@@ -129,7 +133,8 @@ final class ProductStore {
                 row.maybeDay("opened_on"),
                 row.maybeDay("use_by"),
                 row.maybeWhole("size_ml"),
-                row.maybeWhole("left_ml")));
+                row.maybeWhole("left_ml"),
+                row.maybeDay("left_on")));
   }
 
   void putBottles(List<Bottle> bottles) throws SQLException {
@@ -144,6 +149,7 @@ final class ProductStore {
                 .set("opened_on", b.openedOn())
                 .set("use_by", b.useBy())
                 .set("size_ml", b.sizeMl())
-                .set("left_ml", b.leftMl()));
+                .set("left_ml", b.leftMl())
+                .set("left_on", b.leftOn()));
   }
 }

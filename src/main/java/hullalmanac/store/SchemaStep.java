@@ -27,7 +27,8 @@ public record SchemaStep(int number, String sql) {
           "0007-moment-of-a-finding.sql",
           "0008-list-readings.sql",
           "0009-money.sql",
-          "0010-wordings.sql");
+          "0010-wordings.sql",
+          "0011-supplies.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

@@ -236,6 +236,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.calendar..")
           .layer("list")
           .definedBy("hullalmanac.core.list..")
+          .layer("supply")
+          .definedBy("hullalmanac.core.supply..")
           .whereLayer("record")
           .mayNotAccessAnyLayer()
           .whereLayer("work")
@@ -266,6 +268,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("record", "exposure", "life")
           .whereLayer("list")
           .mayOnlyAccessLayers("record", "reckon", "entry", "find", "work")
+          .whereLayer("supply")
+          .mayOnlyAccessLayers("record", "finish", "reckon")
           .because("the mathematics reads from the sun to the date in one direction");
 
   @ArchTest

@@ -162,6 +162,7 @@ final class SampleProducts {
                 Optional.of(8),
                 Optional.of(30),
                 Optional.of(80),
+                Optional.empty(),
                 Optional.empty()),
             "Invented, like everything here."));
   }
@@ -196,7 +197,8 @@ final class SampleProducts {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                partsWater),
+                partsWater,
+                Optional.empty()),
             ""));
   }
 
@@ -213,7 +215,8 @@ final class SampleProducts {
               Optional.of(LocalDate.of(year, 3, d.between(1, 20))),
               Optional.of(LocalDate.of(year + 2, 3, 1)),
               Optional.of(500),
-              Optional.of(year == 2026 ? 420 : 0)));
+              Optional.of(year == 2026 ? 420 : 0),
+              year == 2026 ? Optional.of(Draft.AS_OF.minusDays(7)) : Optional.empty()));
     }
   }
 }

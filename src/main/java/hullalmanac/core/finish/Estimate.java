@@ -14,7 +14,7 @@ public record Estimate(double low, double middle, double high, Origin origin) {
   }
 
   /** The same of so much: minutes of an area from minutes of a square metre. */
-  Estimate times(double factor) {
+  public Estimate times(double factor) {
     return new Estimate(low * factor, middle * factor, high * factor, origin);
   }
 }

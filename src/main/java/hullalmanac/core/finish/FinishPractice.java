@@ -109,10 +109,15 @@ record FinishPractice(Practice practice) {
         });
   }
 
-  /** Millilitres for a square metre and pass, or of protection; paper needs none. */
+  /** Millilitres for a square metre and pass, or of another work; paper needs none. */
   double millilitres(Enum<?> work) {
     if (!(work instanceof Stage law)) {
-      return practice.of(PracticeValue.ML_PROTECT);
+      return practice.of(
+          work == StepKind.WASH
+              ? PracticeValue.ML_WASH
+              : work == StepKind.DECONTAMINATE
+                  ? PracticeValue.ML_DECONTAMINATE
+                  : PracticeValue.ML_PROTECT);
     }
     return practice.of(
         switch (law) {

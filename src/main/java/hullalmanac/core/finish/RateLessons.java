@@ -10,6 +10,7 @@ import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -31,6 +32,9 @@ final class RateLessons {
   private final Map<Rates.Key, Seen> minutes = new LinkedHashMap<>();
   private final Map<Enum<?>, Seen> millilitres = new LinkedHashMap<>();
   private final Map<Id<Bottle>, Poured> bottles = new HashMap<>();
+
+  /** When somebody looked what is left; what was poured later is not gone from that. */
+  private final Map<Id<Bottle>, LocalDate> looked = new HashMap<>();
 
   /** Values, and the boats they are of. */
   private static final class Seen {
@@ -54,13 +58,14 @@ final class RateLessons {
     private double area;
   }
 
-  private RateLessons(DoneWork work) {
+  private RateLessons(DoneWork work, Almanac almanac) {
     this.work = work;
+    almanac.bottles().forEach(b -> b.leftOn().ifPresent(day -> looked.put(b.id(), day)));
   }
 
   /** What steps and bottles teach. */
   static Rates learn(FinishPractice practice, DoneWork work, Almanac almanac) {
-    RateLessons lessons = new RateLessons(work);
+    RateLessons lessons = new RateLessons(work, almanac);
     for (Visit visit : work.visits()) {
       work.steps(visit).forEach(step -> lessons.step(visit, step));
     }
@@ -82,6 +87,7 @@ final class RateLessons {
       return;
     }
     step.bottle()
+        .filter(b -> !looked.getOrDefault(b, step.day()).isBefore(step.day()))
         .ifPresent(
             b -> {
               Poured poured = bottles.computeIfAbsent(b, x -> new Poured());

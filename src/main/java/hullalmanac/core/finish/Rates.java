@@ -60,6 +60,11 @@ final class Rates {
     return millilitresOf(StepKind.PROTECT);
   }
 
+  /** Millilitres of what is washed or decontaminated with for a square metre, as mixed. */
+  Estimate cleaning(StepKind kind) {
+    return millilitresOf(kind);
+  }
+
   private Estimate millilitresOf(Enum<?> work) {
     LogRate rate = millilitres.get(work);
     return (rate == null ? LogRate.starter(practice.millilitres(work)) : rate).next();

@@ -17,6 +17,7 @@ public enum Topic {
   OWNER("guide/README.md#show-the-owner"),
   PEOPLE("guide/README.md#people"),
   SHELF("guide/README.md#shelf"),
+  SUPPLIES("guide/README.md#supplies"),
   SAID_AND_SEEN("guide/README.md#said-and-seen"),
   TAKINGS("guide/README.md#takings"),
   INVOICE("guide/README.md#an-invoice"),

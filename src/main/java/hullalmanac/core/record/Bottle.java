@@ -7,7 +7,8 @@ import java.util.Optional;
  * One container of a product.
  *
  * @param sizeMl what it held new, millilitres
- * @param leftMl what is left, millilitres
+ * @param leftMl what was left when somebody last looked, millilitres
+ * @param leftOn the day of that look, whose own work it counts; absent when nobody wrote it down
  */
 public record Bottle(
     Id<Bottle> id,
@@ -17,12 +18,17 @@ public record Bottle(
     Optional<LocalDate> openedOn,
     Optional<LocalDate> useBy,
     Optional<Integer> sizeMl,
-    Optional<Integer> leftMl)
+    Optional<Integer> leftMl,
+    Optional<LocalDate> leftOn)
     implements Row {
   public Bottle {
     Texts.key(key);
     sizeMl.ifPresent(Bottle::requireVolume);
     leftMl.ifPresent(Bottle::requireVolume);
+    if (leftOn.isPresent() && leftMl.isEmpty()) {
+      throw new IllegalArgumentException(
+          "what is left has to be written before the day on which it was seen");
+    }
   }
 
   private static void requireVolume(int ml) {

@@ -133,7 +133,9 @@ public enum PracticeValue implements Coded {
   ML_ONE_STEP(Topic.EFFORT, "One-step polish: ml a pass", 10, 0.1, 200),
   ML_MEDIUM(Topic.EFFORT, "Medium compound: ml a pass", 10, 0.1, 200),
   ML_HEAVY(Topic.EFFORT, "Heavy compound: ml a pass", 12, 0.1, 200),
-  ML_PROTECT(Topic.EFFORT, "Protection: ml", 6, 0.1, 200);
+  ML_PROTECT(Topic.EFFORT, "Protection: ml", 6, 0.1, 200),
+  ML_WASH(Topic.EFFORT, "Washing: ml as mixed with water", 200, 1, 5000),
+  ML_DECONTAMINATE(Topic.EFFORT, "Decontaminating: ml as mixed with water", 40, 0.1, 1000);
 
   /** What a value is about. */
   public enum Topic implements Coded {

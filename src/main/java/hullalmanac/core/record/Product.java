@@ -54,6 +54,7 @@ public record Product(
    * @param maxCelsius hottest surface, °C
    * @param maxHumidity highest relative humidity, %
    * @param partsWater parts of water to one part of product
+   * @param openMonths months that an opened bottle keeps
    */
   public record Handling(
       Optional<Integer> dwellMin,
@@ -62,9 +63,11 @@ public record Product(
       Optional<Integer> minCelsius,
       Optional<Integer> maxCelsius,
       Optional<Integer> maxHumidity,
-      Optional<Integer> partsWater) {
+      Optional<Integer> partsWater,
+      Optional<Integer> openMonths) {
     public static final Handling UNKNOWN =
         new Handling(
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
@@ -81,6 +84,7 @@ public record Product(
       maxCelsius.ifPresent(v -> requireRange(v, -40, 80, "hottest surface in °C"));
       maxHumidity.ifPresent(v -> requireRange(v, 1, 100, "highest humidity in %"));
       partsWater.ifPresent(v -> requireRange(v, 1, 1000, "parts of water"));
+      openMonths.ifPresent(v -> requireRange(v, 1, 240, "months an opened bottle keeps"));
     }
 
     private static void requireRange(int value, int low, int high, String what) {

@@ -46,6 +46,7 @@ final class ProductFiles {
               value("max_celsius"),
               value("max_humidity"),
               value("parts_water"),
+              value("open_months"),
               text("note"))) {
         @Override
         List<Product> rows(Almanac almanac, Keys keys) {
@@ -71,6 +72,7 @@ final class ProductFiles {
               .put("max_celsius", p.handling().maxCelsius())
               .put("max_humidity", p.handling().maxHumidity())
               .put("parts_water", p.handling().partsWater())
+              .put("open_months", p.handling().openMonths())
               .put("note", p.note());
         }
 
@@ -120,7 +122,9 @@ final class ProductFiles {
     Optional<Integer> max = in.maybeWhole("max_celsius");
     Optional<Integer> humidity = in.maybeWhole("max_humidity");
     Optional<Integer> water = in.maybeWhole("parts_water");
-    return in.made(() -> new Product.Handling(dwellMin, dwellMax, cure, min, max, humidity, water));
+    Optional<Integer> open = in.maybeWhole("open_months");
+    return in.made(
+        () -> new Product.Handling(dwellMin, dwellMax, cure, min, max, humidity, water, open));
   }
 
   static final CsvKind<Bottle> BOTTLES =
@@ -134,7 +138,8 @@ final class ProductFiles {
               value("opened_on"),
               value("use_by"),
               value("size_ml"),
-              value("left_ml"))) {
+              value("left_ml"),
+              value("left_on"))) {
         @Override
         List<Bottle> rows(Almanac almanac, Keys keys) {
           return almanac.bottles().stream().sorted(Comparator.comparing(Bottle::key)).toList();
@@ -148,7 +153,8 @@ final class ProductFiles {
               .put("opened_on", b.openedOn())
               .put("use_by", b.useBy())
               .put("size_ml", b.sizeMl())
-              .put("left_ml", b.leftMl());
+              .put("left_ml", b.leftMl())
+              .put("left_on", b.leftOn());
         }
 
         @Override
@@ -159,10 +165,19 @@ final class ProductFiles {
           Optional<LocalDate> useBy = in.maybeDay("use_by");
           Optional<Integer> size = in.maybeWhole("size_ml");
           Optional<Integer> left = in.maybeWhole("left_ml");
+          Optional<LocalDate> leftOn = in.maybeDay("left_on");
           return in.made(
               () ->
                   new Bottle(
-                      id, in.key("id"), product, in.text("batch"), opened, useBy, size, left));
+                      id,
+                      in.key("id"),
+                      product,
+                      in.text("batch"),
+                      opened,
+                      useBy,
+                      size,
+                      left,
+                      leftOn));
         }
       };
 }

@@ -95,6 +95,8 @@ public final class ProductSheet extends FleetSheet {
             "handling.maxHumidity", "Humidity up to, %", p -> p.handling().maxHumidity()),
         make.maybeWhole(
             "handling.partsWater", "Parts of water to 1", p -> p.handling().partsWater()),
+        make.maybeWhole(
+            "handling.openMonths", "Once open it keeps, months", p -> p.handling().openMonths()),
         make.paragraph("note", "Note", Product::note));
   }
 
@@ -124,7 +126,8 @@ public final class ProductSheet extends FleetSheet {
         make.maybeDay("openedOn", "Opened on", Bottle::openedOn),
         make.maybeDay("useBy", "Use by", Bottle::useBy),
         make.maybeWhole("sizeMl", "Holds, ml", Bottle::sizeMl),
-        make.maybeWhole("leftMl", "Left, ml", Bottle::leftMl));
+        BottleFields.left(make),
+        make.maybeDay("leftOn", "Left on", Bottle::leftOn));
   }
 
   private Optional<Product> one(Fleet fleet) {
@@ -188,6 +191,7 @@ public final class ProductSheet extends FleetSheet {
         new NewKeys(almanac).next(Kind.BOTTLE, "bottle"),
         product,
         "",
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

@@ -8,6 +8,7 @@ import hullalmanac.present.Desk;
 import hullalmanac.present.Invitation;
 import hullalmanac.present.edit.AuditSheet;
 import hullalmanac.present.edit.ProductSheet;
+import hullalmanac.present.edit.SuppliesSheet;
 import hullalmanac.present.shelf.ShelfState.Item;
 import hullalmanac.present.words.MonthWords;
 import hullalmanac.service.Fleet;
@@ -41,6 +42,11 @@ public final class ShelfPresenter {
   /** Holds what was said against what was seen. */
   public void audit() {
     desk.open(new AuditSheet(desk));
+  }
+
+  /** What is left in the bottles, and whether it is enough. */
+  public void supplies() {
+    desk.open(new SuppliesSheet(desk));
   }
 
   /** Puts a new product on the shelf, to be described. */

@@ -221,6 +221,7 @@ public final class Roster {
             Optional.of(SINCE),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty());
     bottles.add(b);
     return b;

@@ -287,6 +287,19 @@ class ExperienceTest {
           .isEqualTo(Origin.STARTER);
     }
 
+    /** 484 ml were gone on the day of the look; what a later step drew is not among them. */
+    @Test
+    void learnsProductFromTheStepsUntilSomebodyLooked() {
+      Bottle bottle = slip.bottle(compound, 1000, 516);
+      slip.set(bottle, "leftOn", Optional.of(Slipway.DAY));
+      slip.set(cut, "bottle", Optional.of(bottle.id()));
+      Visit later = slip.visit(boat, Slipway.DAY.plusDays(3));
+      Step again = slip.step(later, StepKind.CUT, Optional.of(compound), topsides);
+      slip.set(again, "bottle", Optional.of(bottle.id()));
+      assertThat(slip.experience().rates().millilitres(Stage.MEDIUM))
+          .isEqualTo(LogRate.starter(10).taught(List.of(484 / 24.2), 1).next());
+    }
+
     @Test
     void paperNeedsNoProduct() {
       assertThat(slip.experience().rates().millilitres(Stage.SAND_P1000).high()).isZero();

@@ -39,6 +39,8 @@ class FinishPracticeTest {
       asked.add(none.rates().minutes(kind, Condition.FAIR));
     }
     asked.add(none.rates().protection());
+    asked.add(none.rates().cleaning(StepKind.WASH));
+    asked.add(none.rates().cleaning(StepKind.DECONTAMINATE));
     for (int age : new int[] {1, 10, 30}) {
       asked.add(GlossLimit.usual(none.practice(), Film.GELCOAT, Optional.of(age)));
     }

@@ -139,7 +139,8 @@ final class Slipway {
             Optional.empty(),
             Optional.empty(),
             Optional.of(size),
-            Optional.of(left)));
+            Optional.of(left),
+            Optional.empty()));
   }
 
   /** A visit that was done. */

@@ -86,7 +86,8 @@ final class Hull {
             Optional.ofNullable(opened),
             Optional.empty(),
             Optional.of(1000),
-            Optional.of(leftMl));
+            Optional.of(leftMl),
+            Optional.empty());
     changed.add(bottle);
     return bottle;
   }

@@ -203,7 +203,8 @@ final class Slip {
             Optional.empty(),
             useBy,
             Optional.of(500),
-            leftMl));
+            leftMl,
+            Optional.empty()));
   }
 
   Coat coat(Surface surface, Product product, LocalDate laid) {

@@ -1,0 +1,2 @@
+/** Holds supplies to sums made by hand. */
+package hullalmanac.core.supply;
