@@ -109,11 +109,20 @@ class MoneyIT {
     window.await(() -> is(Estimate.State.DRAFT));
   }
 
-  /** What was seen last of her topsides is there already. */
-  private void beginByThePlanOfFewestPasses() throws Exception {
+  private void inspect() throws Exception {
     openBoat();
+    window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_T);
+    window.await(() -> window.focused().startsWith("visit day"));
+    writeReadings("81 82");
+    window.press(KeyEvent.VK_ESCAPE);
+    window.await(() -> window.place() == Place.BOATS && window.boatChosen().equals(BOAT));
+  }
+
+  private void beginByThePlanOfFewestPasses() throws Exception {
+    inspect();
     window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_G);
     window.await(() -> window.focused().startsWith("agreed surface"));
+    window.await(() -> window.says("Gloss 81.5 at 60°, read on 1 May 2026"));
     window.tab();
     window.type("84");
     window.press(KeyEvent.VK_ENTER);
@@ -223,7 +232,7 @@ class MoneyIT {
     assertThat(window.filesTouched()).isEmpty();
   }
 
-  /** From the last look to the money: plan, offer, answer, card, readings, invoice, payment. */
+  /** From a look to the money: readings, plan, offer, answer, card, readings, invoice, payment. */
   @Test
   void offersThePlanOfFewestPassesDoesItAndIsPaidInPart() throws Exception {
     Party payer = Payer.of(window.almanac(), boat().id(), TODAY).orElseThrow();
@@ -236,7 +245,7 @@ class MoneyIT {
     window.press(KeyEvent.VK_ESCAPE);
     window.await(() -> card().isEmpty());
     window.await(() -> window.frame().isFocused());
-    writeReadingsAfter();
+    writeReadings("86.5 87");
     payAPartAndShow(payer);
     assertThat(
             window.almanac().steps().stream()
@@ -256,7 +265,7 @@ class MoneyIT {
                 .findFirst());
   }
 
-  private void writeReadingsAfter() throws Exception {
+  private void writeReadings(String gloss) throws Exception {
     int before = window.almanac().findings().size();
     tabTo("surfaces");
     for (int i = 0; i < 12 && !column().equals("Gloss"); i++) {
@@ -264,7 +273,7 @@ class MoneyIT {
       window.settle();
     }
     assertThat(column()).isEqualTo("Gloss");
-    window.type("86.5 87");
+    window.type(gloss);
     window.press(KeyEvent.VK_ENTER);
     window.await(() -> window.almanac().findings().size() > before);
   }
