@@ -43,6 +43,10 @@ record MorePages(ShellPresenter presenter, MainWindow window, File folder, Strin
         almanac.boats().stream().filter(b -> b.name().equals("Curlew")).findFirst().orElseThrow();
     open(new LetterSheet(presenter, boat.id()), "letter");
     open(new WordingSheet(presenter), "letters");
+    go(() -> presenter.go(Place.SHELF), 500);
+    go(presenter.shelf()::supplies, 1200);
+    write("supplies");
+    go(presenter::leave, 300);
     ListSheet list = new ListSheet(presenter);
     go(
         () -> {
