@@ -14,6 +14,7 @@ import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.With;
 import hullalmanac.core.record.WorkState;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -102,6 +103,21 @@ final class Draws {
   /** What is still planned in a visit. */
   List<Draw> planned(Visit visit) {
     return all(visit, surface -> planned(visit, surface));
+  }
+
+  /** What a planned visit without steps would take if it went like one that was done. */
+  List<Draw> like(Visit last, Visit planned) {
+    long days = ChronoUnit.DAYS.between(last.day(), planned.day());
+    return done(last).stream()
+        .map(
+            d ->
+                new Draw(
+                    With.component(d.step(), "visit", planned.id()),
+                    d.product(),
+                    d.surface(),
+                    d.day().plusDays(days),
+                    d.ml()))
+        .toList();
   }
 
   private List<Draw> all(Visit visit, Function<Surface, Boolean> of) {

@@ -109,7 +109,7 @@ record Stock(List<BottleLeft> bottles, List<Draw> noBottle) {
     return (int)
         draws.stream()
             .filter(d -> d.ml().isPresent() == known)
-            .map(d -> d.step().id())
+            .map(d -> List.of(d.step().visit(), d.step().id()))
             .distinct()
             .count();
   }

@@ -9,7 +9,6 @@ import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.record.VisitStatus;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,8 +28,10 @@ import java.util.stream.Collectors;
  * @param enough a row a product that the plans need, by name
  * @param pads by what they are called
  * @param visits planned until that day
- * @param withoutSteps those of them that have no steps yet, so that what they need is not known
- * @param noBottle how many steps that were done took a product of which no bottle was open
+ * @param likeLast those of them without steps that are reckoned like the last of their care plan
+ * @param withoutSteps those of them of which nobody knows yet what they need
+ * @param noBottle how many steps that were done took a product of which none of its bottles in the
+ *     record was open
  */
 public record Supplies(
     LocalDate until,
@@ -38,6 +39,7 @@ public record Supplies(
     List<Enough> enough,
     List<PadWear> pads,
     int visits,
+    int likeLast,
     int withoutSteps,
     int noBottle) {
   public Supplies {
@@ -53,10 +55,9 @@ public record Supplies(
   public static Supplies of(Almanac almanac, LocalDate today, LocalDate until) {
     Draws draws = new Draws(almanac, new ProductUse(Experience.of(almanac, today)));
     Stock stock = Stock.of(almanac, draws);
-    List<Visit> planned =
-        almanac.visits().stream()
-            .filter(v -> v.status() == VisitStatus.PLANNED && !v.day().isAfter(until))
-            .toList();
+    Planned planned = Planned.of(almanac, draws, until);
+    List<Draw> unheld =
+        stock.noBottle().stream().filter(d -> hasBottle(almanac, d.product())).toList();
     Comparator<BottleLeft> byName =
         Comparator.comparing(b -> b.product().name(), String.CASE_INSENSITIVE_ORDER);
     return new Supplies(
@@ -67,19 +68,25 @@ public record Supplies(
                     .thenComparing(b -> b.bottle().useBy().orElse(LocalDate.MAX))
                     .thenComparing(b -> b.bottle().key()))
             .toList(),
-        enough(planned, draws, stock, until),
-        pads(almanac, draws, until),
-        planned.size(),
-        (int) planned.stream().filter(v -> draws.steps(v).isEmpty()).count(),
-        Stock.steps(stock.noBottle(), true) + Stock.steps(stock.noBottle(), false));
+        enough(planned, draws, stock),
+        pads(almanac, draws, planned),
+        planned.visits().size(),
+        planned.like().size(),
+        (int) planned.visits().stream().filter(v -> unknown(v, draws, planned)).count(),
+        Stock.steps(unheld, true) + Stock.steps(unheld, false));
   }
 
-  private static List<Enough> enough(
-      List<Visit> planned, Draws draws, Stock stock, LocalDate until) {
+  private static boolean unknown(Visit visit, Draws draws, Planned planned) {
+    return draws.steps(visit).isEmpty() && !planned.like().containsKey(visit);
+  }
+
+  private static boolean hasBottle(Almanac almanac, Product product) {
+    return almanac.bottles().stream().anyMatch(b -> b.product().equals(product.id()));
+  }
+
+  private static List<Enough> enough(Planned planned, Draws draws, Stock stock) {
     Map<Product, List<Draw>> needed =
-        planned.stream()
-            .flatMap(v -> draws.planned(v).stream())
-            .filter(d -> !d.day().isAfter(until))
+        planned.draws(draws).stream()
             .filter(draws::takes)
             .collect(Collectors.groupingBy(Draw::product));
     return needed.entrySet().stream()
@@ -87,7 +94,7 @@ public record Supplies(
             Comparator.comparing(
                 (Map.Entry<Product, List<Draw>> e) -> e.getKey().name(),
                 String.CASE_INSENSITIVE_ORDER))
-        .map(e -> enough(e.getKey(), e.getValue(), stock, until))
+        .map(e -> enough(e.getKey(), e.getValue(), stock, planned.until()))
         .toList();
   }
 
@@ -127,26 +134,38 @@ public record Supplies(
     private boolean paper;
   }
 
-  private static List<PadWear> pads(Almanac almanac, Draws draws, LocalDate until) {
+  private static List<PadWear> pads(Almanac almanac, Draws draws, Planned planned) {
     Map<String, Count> pads = new TreeMap<>();
     for (Visit visit : almanac.visits()) {
       for (Step step : draws.steps(visit)) {
-        Optional<Product> product = draws.product(step);
-        Optional<String> pad =
-            worksWithPads(step) ? ProductUse.pad(step, product) : Optional.empty();
-        if (pad.isEmpty()) {
-          continue;
+        Optional<Count> count = count(pads, step, draws.product(step));
+        if (count.isPresent()) {
+          count.get().done += uses(visit, step, draws, Draws::done);
+          if (!step.day().isAfter(planned.until())) {
+            count.get().planned += uses(visit, step, draws, Draws::planned);
+          }
         }
-        Count count = pads.computeIfAbsent(pad.get().toLowerCase(Locale.ROOT), name -> new Count());
-        count.paper |= ProductUse.paper(step, product);
-        count.done += uses(visit, step, draws, Draws::done);
-        count.planned += step.day().isAfter(until) ? 0 : uses(visit, step, draws, Draws::planned);
+      }
+    }
+    for (Visit last : planned.like().values()) {
+      for (Step step : draws.steps(last)) {
+        count(pads, step, draws.product(step))
+            .ifPresent(count -> count.planned += uses(last, step, draws, Draws::done));
       }
     }
     List<PadWear> all = new ArrayList<>();
     pads.forEach(
         (pad, n) -> all.add(new PadWear(pad, n.done, n.planned, n.paper ? 1 : PadWear.LIFE)));
     return all;
+  }
+
+  private static Optional<Count> count(
+      Map<String, Count> pads, Step step, Optional<Product> product) {
+    Optional<Count> count =
+        (worksWithPads(step) ? ProductUse.pad(step, product) : Optional.<String>empty())
+            .map(pad -> pads.computeIfAbsent(pad.toLowerCase(Locale.ROOT), name -> new Count()));
+    count.ifPresent(c -> c.paper |= ProductUse.paper(step, product));
+    return count;
   }
 
   /** Brushes and mitts of cleaning are no pads (common practice, no source). */

@@ -96,12 +96,20 @@ record SuppliesWords(LocalDate today) {
   /** What is not in the numbers. */
   String gaps(Supplies s) {
     List<String> sentences = new ArrayList<>();
+    if (s.likeLast() > 0) {
+      sentences.add(
+          s.likeLast()
+              + " of "
+              + s.visits()
+              + " planned visits have no steps yet and are reckoned like the last of their care"
+              + " plan.");
+    }
     if (s.withoutSteps() > 0) {
       sentences.add(
           s.withoutSteps()
               + " of "
               + s.visits()
-              + " planned visits have no steps yet; what they need is not in it.");
+              + " planned visits say nothing yet of what they need; it is not in it.");
     }
     if (s.noBottle() > 0) {
       sentences.add(

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import hullalmanac.core.record.Bottle;
+import hullalmanac.core.record.CarePlan;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.ProductKind;
 import hullalmanac.core.record.Step;
@@ -199,6 +201,25 @@ class SuppliesTest {
     Supplies supplies = locker.supplies(TODAY.plusDays(7));
     assertThat(supplies.visits()).isEqualTo(1);
     assertThat(supplies.withoutSteps()).isEqualTo(1);
+  }
+
+  /** Twice 23 m² · 8 ml like the last of the plan, which polished the topsides alone. */
+  @Test
+  void aVisitOfACarePlanWithoutStepsNeedsWhatTheLastOfThatPlanTook() {
+    Optional<Id<CarePlan>> plan = Optional.of(new Id<>(77));
+    for (LocalDate day : List.of(MONDAY.minusYears(1), MONDAY)) {
+      Visit done = locker.set(locker.visit(day, VisitStatus.DONE, locker.topsides), "plan", plan);
+      locker.step(done, StepKind.POLISH, polish, Optional.empty(), day.equals(MONDAY) ? 1 : 5);
+    }
+    locker.set(locker.visit(TODAY.plusDays(2), VisitStatus.PLANNED), "plan", plan);
+    locker.set(locker.visit(TODAY.plusDays(5), VisitStatus.PLANNED), "plan", plan);
+    locker.set(locker.visit(TODAY.plusDays(8), VisitStatus.PLANNED), "plan", plan);
+    Supplies supplies = locker.supplies(TODAY.plusDays(7));
+    assertThat(supplies.enough().get(0).need().middle()).isCloseTo(368, within(1e-9));
+    assertThat(supplies.enough().get(0).steps()).isEqualTo(2);
+    assertThat(supplies.likeLast()).isEqualTo(2);
+    assertThat(supplies.withoutSteps()).isZero();
+    assertThat(supplies.pads().get(0).planned()).isEqualTo(8);
   }
 
   /** Half done: the transom's 24 ml are gone, the topsides' 184 still needed. */
