@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.LetterKind;
 import hullalmanac.core.report.Letters;
 import hullalmanac.fixture.Bench;
@@ -32,6 +33,7 @@ class LettersTest {
   @BeforeEach
   void open() {
     bench = Bench.open(folder.resolve("record"));
+    bench.presenter().edit("as it came", almanac -> Edit.remove(almanac.wordings()));
   }
 
   @AfterEach
