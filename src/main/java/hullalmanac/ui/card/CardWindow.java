@@ -3,13 +3,13 @@ package hullalmanac.ui.card;
 import hullalmanac.present.card.CardPresenter;
 import hullalmanac.present.card.CardState;
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Cover;
 import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.Optional;
 import javax.swing.JFrame;
 import javax.swing.Timer;
-import javax.swing.WindowConstants;
 
 /**
  * Covers the screen on which the main window is while the card of a visit is shown. The clock is
@@ -72,21 +72,8 @@ public final class CardWindow {
   }
 
   private JFrame make() {
-    JFrame made = new JFrame(main.getGraphicsConfiguration());
-    made.setName(NAME);
-    made.setUndecorated(true);
-    made.setIconImages(main.getIconImages());
-    made.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-    made.addWindowListener(
-        new WindowAdapter() {
-          @Override
-          public void windowClosing(WindowEvent e) {
-            presenter.leave();
-          }
-        });
     CardPanel content = new CardPanel(presenter);
-    made.setContentPane(content);
-    made.setBounds(main.getGraphicsConfiguration().getBounds());
+    JFrame made = Cover.over(main, NAME, content, presenter::leave);
     CardKeys.bind(made.getRootPane(), presenter, help, direction -> zoom(content, direction));
     frame = Optional.of(made);
     panel = Optional.of(content);
@@ -101,10 +88,6 @@ public final class CardWindow {
   private void close(JFrame open) {
     frame = Optional.empty();
     panel = Optional.empty();
-    open.dispose();
-    if (main.isDisplayable()) {
-      main.toFront();
-      main.requestFocus();
-    }
+    Cover.close(open, main);
   }
 }

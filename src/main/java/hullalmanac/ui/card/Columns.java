@@ -1,6 +1,7 @@
 package hullalmanac.ui.card;
 
 import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.ui.widget.Relayout;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -35,7 +36,7 @@ final class Columns extends JPanel {
       stacked = narrow;
       layout.setLayoutConstraints(constraints(narrow ? 1 : 3));
       layout.setColumnConstraints(narrow ? BELOW : BESIDE);
-      revalidate();
+      Relayout.of(this);
     }
     super.doLayout();
   }

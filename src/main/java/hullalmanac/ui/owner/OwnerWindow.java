@@ -3,17 +3,11 @@ package hullalmanac.ui.owner;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.owner.OwnerState;
 import hullalmanac.ui.theme.Theme;
-import java.awt.event.WindowAdapter;
-import java.awt.event.WindowEvent;
+import hullalmanac.ui.widget.Cover;
 import java.util.Optional;
 import javax.swing.JFrame;
-import javax.swing.WindowConstants;
 
-/**
- * Covers the screen on which the main window is while a boat is shown to her owner. A plain window
- * without a frame: the full-screen mode of Java is not to be relied on everywhere. The main window
- * stays as it is.
- */
+/** Covers the screen on which the main window is while a boat is shown to her owner. */
 public final class OwnerWindow {
   /** Name of the frame, for those who look at it from outside. */
   public static final String NAME = "owner";
@@ -54,21 +48,8 @@ public final class OwnerWindow {
   }
 
   private JFrame make() {
-    JFrame made = new JFrame(main.getGraphicsConfiguration());
-    made.setName(NAME);
-    made.setUndecorated(true);
-    made.setIconImages(main.getIconImages());
-    made.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-    made.addWindowListener(
-        new WindowAdapter() {
-          @Override
-          public void windowClosing(WindowEvent e) {
-            presenter.leave();
-          }
-        });
     OwnerPanel content = new OwnerPanel(presenter::picture, presenter::leave);
-    made.setContentPane(content);
-    made.setBounds(main.getGraphicsConfiguration().getBounds());
+    JFrame made = Cover.over(main, NAME, content, presenter::leave);
     OwnerKeys.bind(
         made.getRootPane(), presenter::leave, help, direction -> zoom(content, direction));
     frame = Optional.of(made);
@@ -84,10 +65,6 @@ public final class OwnerWindow {
   private void close(JFrame open) {
     frame = Optional.empty();
     panel = Optional.empty();
-    open.dispose();
-    if (main.isDisplayable()) {
-      main.toFront();
-      main.requestFocus();
-    }
+    Cover.close(open, main);
   }
 }

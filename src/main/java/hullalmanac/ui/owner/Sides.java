@@ -1,6 +1,7 @@
 package hullalmanac.ui.owner;
 
 import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.ui.widget.Relayout;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -34,7 +35,7 @@ final class Sides extends JPanel {
     if (narrow != stacked) {
       stacked = narrow;
       layout.setLayoutConstraints(constraints(narrow ? 1 : 2));
-      revalidate();
+      Relayout.of(this);
     }
     super.doLayout();
   }

@@ -1,6 +1,7 @@
 package hullalmanac.ui.sheet;
 
 import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.ui.widget.Relayout;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -32,7 +33,7 @@ final class PhotoGrid extends JPanel {
     if (fits != columns) {
       columns = fits;
       ((MigLayout) getLayout()).setLayoutConstraints(constraints(fits));
-      revalidate();
+      Relayout.of(this);
     }
     super.doLayout();
   }

@@ -47,7 +47,7 @@ public final class ButtonRow extends JPanel {
     if (fits != columns) {
       columns = fits;
       ((MigLayout) getLayout()).setLayoutConstraints(constraints(fits));
-      revalidate();
+      Relayout.of(this);
     }
     super.doLayout();
   }

@@ -33,7 +33,7 @@ public final class CardRow extends JPanel {
     if (fits != columns) {
       columns = fits;
       ((MigLayout) getLayout()).setLayoutConstraints(constraints(fits));
-      revalidate();
+      Relayout.of(this);
     }
     super.doLayout();
   }

@@ -53,15 +53,7 @@ public final class ChartBox extends JPanel {
   }
 
   private ChartPanel panel(JFreeChart chart) {
-    ChartPanel made = new ChartPanel(chart, false, false, false, false, true);
-    made.setMinimumDrawWidth(0);
-    made.setMinimumDrawHeight(0);
-    made.setMaximumDrawWidth(Integer.MAX_VALUE);
-    made.setMaximumDrawHeight(Integer.MAX_VALUE);
-    made.setMouseZoomable(false);
-    made.setPopupMenu(null);
-    made.setFocusable(false);
-    made.setPreferredSize(null);
+    ChartPanel made = StillChart.of(chart);
     made.addMouseWheelListener(this::wheel);
     made.addMouseListener(
         new java.awt.event.MouseAdapter() {

@@ -7,7 +7,6 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.Optional;
 import javax.swing.JPanel;
-import org.jfree.chart.ChartPanel;
 
 /** How long a product's coats last, as a picture. */
 public final class LivesBox extends JPanel {
@@ -40,23 +39,7 @@ public final class LivesBox extends JPanel {
 
   private void draw() {
     removeAll();
-    ChartPanel panel =
-        new ChartPanel(
-            LivesChart.of(survival, label, months, Theme.chartColours()),
-            false,
-            false,
-            false,
-            false,
-            true);
-    panel.setMinimumDrawWidth(0);
-    panel.setMinimumDrawHeight(0);
-    panel.setMaximumDrawWidth(Integer.MAX_VALUE);
-    panel.setMaximumDrawHeight(Integer.MAX_VALUE);
-    panel.setMouseZoomable(false);
-    panel.setPopupMenu(null);
-    panel.setFocusable(false);
-    panel.setPreferredSize(null);
-    add(panel);
+    add(StillChart.of(LivesChart.of(survival, label, months, Theme.chartColours())));
     revalidate();
     repaint();
   }

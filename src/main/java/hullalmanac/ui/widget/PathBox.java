@@ -7,7 +7,6 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.util.Optional;
 import javax.swing.JPanel;
-import org.jfree.chart.ChartPanel;
 
 /** The gloss of a plan step by step, as a picture. */
 public final class PathBox extends JPanel {
@@ -37,21 +36,7 @@ public final class PathBox extends JPanel {
 
   private void draw() {
     removeAll();
-    path.ifPresent(
-        p -> {
-          ChartPanel panel =
-              new ChartPanel(
-                  FinishChart.of(p, Theme.chartColours()), false, false, false, false, true);
-          panel.setMinimumDrawWidth(0);
-          panel.setMinimumDrawHeight(0);
-          panel.setMaximumDrawWidth(Integer.MAX_VALUE);
-          panel.setMaximumDrawHeight(Integer.MAX_VALUE);
-          panel.setMouseZoomable(false);
-          panel.setPopupMenu(null);
-          panel.setFocusable(false);
-          panel.setPreferredSize(null);
-          add(panel);
-        });
+    path.ifPresent(p -> add(StillChart.of(FinishChart.of(p, Theme.chartColours()))));
     revalidate();
     repaint();
   }

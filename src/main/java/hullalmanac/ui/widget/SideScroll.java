@@ -47,7 +47,7 @@ public final class SideScroll extends JScrollPane {
     super.doLayout();
     if (getHorizontalScrollBar().isVisible() != bar) {
       bar = !bar;
-      revalidate();
+      Relayout.of(this);
     }
   }
 
