@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * Shows the card of a visit until one leaves. Ticks, acknowledgements and dwells are kept while the
@@ -125,6 +126,21 @@ public final class CardPresenter {
   private void publish() {
     view.accept(card.map(c -> CardWords.state(c, kept(c), index(c), expected(c))));
     clock.accept(clock());
+  }
+
+  /** The card as a page for paper, in HTML; absent where none is shown. */
+  public Optional<String> paper() {
+    return card.map(
+        c ->
+            CardPaper.html(
+                IntStream.range(0, Math.max(1, c.steps().size()))
+                    .mapToObj(i -> CardWords.state(c, kept(c), i, expected(c)))
+                    .toList()));
+  }
+
+  /** Says something that stands until it was taken note of. */
+  public void say(String sentence) {
+    tell.accept(sentence);
   }
 
   private int index(JobCard c) {

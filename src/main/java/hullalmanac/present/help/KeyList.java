@@ -109,6 +109,7 @@ public final class KeyList {
           new Key(CARD, "Ctrl+Enter", "tick the step, take the tick away", "ctrl ENTER"),
           new Key(CARD, "Ctrl+M", "begin its dwell, end it", "ctrl M"),
           new Key(CARD, "Enter", "take a time and go on; tick; press", "ENTER"),
+          new Key(CARD, "Ctrl+P", "print it", "menu P"),
           new Key(CARD, "F9 or Esc", "leave", "F9", "ESCAPE"),
           new Key(
               CARD,

@@ -171,6 +171,8 @@ public final class CardPanel extends JPanel {
       rows.add(time);
       list.add(time, "wmin 60, gapleft 14, hidemode 3");
     }
+    JButton print = CardParts.button("print", "Print all of it", () -> CardPrint.print(presenter));
+    list.add(print, CardParts.HIGH + ", wmin 60, gaptop 12");
     return list;
   }
 

@@ -222,4 +222,20 @@ class CardPresenterTest {
     assertThat(card.get()).isEmpty();
     assertThat(presenter.shown()).isEmpty();
   }
+
+  @Test
+  void onPaperEveryStepStandsInFullWithWhatIsToBeReadAndWhatComesFirst() {
+    String paper = presenter.paper().orElseThrow();
+    for (int i = 0; i < steps().size(); i++) {
+      presenter.choose(i);
+      CardState.Now now = card.get().orElseThrow().now().orElseThrow();
+      assertThat(paper).contains("<h2>" + now.heading() + "</h2>");
+      now.stops().forEach(s -> assertThat(paper).contains("Read: " + s.text()));
+      now.mix().forEach(m -> assertThat(paper).contains(m));
+      now.cautions().forEach(c -> assertThat(paper).contains(c));
+    }
+    assertThat(paper).contains("Siskin").contains(card.get().orElseThrow().standing());
+    presenter.leave();
+    assertThat(presenter.paper()).isEmpty();
+  }
 }

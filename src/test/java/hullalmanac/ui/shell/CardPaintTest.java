@@ -20,11 +20,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Paints job cards light and dark, small and large, and looks at what was painted. */
@@ -43,9 +45,13 @@ class CardPaintTest {
     SwingUtilities.invokeAndWait(() -> Theme.start(false, 1f));
   }
 
+  static Stream<Arguments> looks() {
+    return Stream.of(Arguments.of(false, 1f), Arguments.of(true, 2f));
+  }
+
   /** Each step of a visit in which acid is used, wide and narrow, with large targets throughout. */
   @ParameterizedTest
-  @MethodSource("hullalmanac.ui.shell.PanelsPaintTest#looks")
+  @MethodSource("looks")
   void paintsAJobCardWholeFromTopToBottom(boolean dark, float zoom) throws Exception {
     for (int wide : new int[] {1400, 760}) {
       SwingUtilities.invokeAndWait(
