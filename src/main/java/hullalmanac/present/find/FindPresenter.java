@@ -31,6 +31,10 @@ public final class FindPresenter {
   private Optional<Fleet> fleet = Optional.empty();
   private Optional<FindIndex> index = Optional.empty();
   private boolean reading;
+
+  /** Whether the record was read anew since what is found in was made of it. */
+  private boolean stale = true;
+
   private long newest;
 
   /**
@@ -50,11 +54,11 @@ public final class FindPresenter {
   /** Finds in this fleet's record from now on. */
   public void show(Fleet fleet) {
     this.fleet = Optional.of(fleet);
-    index = Optional.empty();
+    stale = true;
     reading = false;
     newest++;
     if (state.open()) {
-      look(state.text());
+      read();
     }
   }
 
@@ -120,16 +124,27 @@ public final class FindPresenter {
   }
 
   private void look(String text) {
-    if (index.isPresent()) {
-      publish(found(index.get(), text));
-    } else {
-      publish(new FindState(true, text, "", List.of(), -1, "Reading the record …"));
-      read();
-    }
+    publish(
+        index
+            .map(i -> found(i, text))
+            .orElseGet(() -> new FindState(true, text, "", List.of(), -1, "Reading the record …")));
+    read();
+  }
+
+  /** Looks in a record that was read anew; the hit that was chosen stays chosen. */
+  private void lookAgain() {
+    Optional<Hit> chosen =
+        state.chosen() < 0 ? Optional.empty() : Optional.of(state.hits().get(state.chosen()));
+    FindState next = found(index.orElseThrow(), state.text());
+    int again =
+        chosen
+            .map(c -> next.hits().stream().map(Hit::target).toList().indexOf(c.target()))
+            .orElse(-1);
+    publish(again < 0 ? next : next.choosing(again));
   }
 
   private void read() {
-    if (fleet.isEmpty() || reading) {
+    if (fleet.isEmpty() || reading || !stale) {
       return;
     }
     Fleet wanted = fleet.get();
@@ -141,9 +156,10 @@ public final class FindPresenter {
         made -> {
           if (mine == newest) {
             index = Optional.of(made);
+            stale = false;
             reading = false;
             if (state.open()) {
-              look(state.text());
+              lookAgain();
             }
           }
         },

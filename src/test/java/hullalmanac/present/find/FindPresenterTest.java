@@ -99,6 +99,24 @@ class FindPresenterTest {
     assertThat(state.get().text()).isEmpty();
   }
 
+  /** Somebody about to press Enter is not left with nothing because something was saved. */
+  @Test
+  void keepsItsHitsAndTheOneChosenWhileTheRecordIsReadAgain() {
+    Waiting tasks = new Waiting();
+    FindPresenter presenter = show(tasks, OpenSample.fleet());
+    presenter.open();
+    tasks.work.remove(0).run();
+    presenter.type("sand");
+    presenter.down();
+    presenter.show(OpenSample.fleet());
+    assertThat(titles()).containsExactly("Sanderling", "Sandpiper");
+    assertThat(state.get().chosen()).isEqualTo(1);
+    assertThat(tasks.work).as("it is read meanwhile").hasSize(1);
+    tasks.work.remove(0).run();
+    assertThat(titles()).containsExactly("Sanderling", "Sandpiper");
+    assertThat(state.get().chosen()).isEqualTo(1);
+  }
+
   @Test
   void startsAtTheBestHitAgainAfterEachLetter() {
     FindPresenter presenter = sample();

@@ -40,6 +40,7 @@ class DayIT {
   /** Opens a boat's page from anywhere. */
   private void openBoat(String typed, String name) throws Exception {
     window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    window.await(() -> window.focused().equals("find anything"));
     window.type(typed);
     window.await(() -> window.listed("found") >= 1);
     window.press(KeyEvent.VK_ENTER);

@@ -57,6 +57,7 @@ class MoneyIT {
 
   private void openBoat() throws Exception {
     window.press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    window.await(() -> window.focused().equals("find anything"));
     window.type("siskin");
     window.await(() -> window.listed("found") >= 1);
     window.press(KeyEvent.VK_ENTER);

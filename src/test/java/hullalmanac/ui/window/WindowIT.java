@@ -128,6 +128,7 @@ class WindowIT {
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_1);
     await(() -> place() == Place.AHEAD);
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    await(() -> "find anything".equals(focused()));
     type("sand");
     await(() -> found() >= 2);
     press(KeyEvent.VK_DOWN);
@@ -138,7 +139,7 @@ class WindowIT {
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_5);
     await(() -> place() == Place.SHELF);
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
-    await(() -> found() == 2);
+    await(() -> "find anything".equals(focused()) && found() == 2);
     press(KeyEvent.VK_ENTER);
     await(() -> place() == Place.BOATS);
     assertThat(boatChosen()).isEqualTo("Sandpiper");
@@ -179,6 +180,7 @@ class WindowIT {
   @Test
   void movesTheDividerOfTwoPhotosByKeysAndByMouse() throws Exception {
     press(KeyEvent.VK_CONTROL, KeyEvent.VK_K);
+    await(() -> "find anything".equals(focused()));
     type("black g");
     await(() -> found() > 0);
     press(KeyEvent.VK_ENTER);
