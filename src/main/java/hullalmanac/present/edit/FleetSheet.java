@@ -3,71 +3,27 @@ package hullalmanac.present.edit;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A sheet over rows of the record, which is shown again after each change of it. */
-abstract class FleetSheet implements Sheet {
-  protected final Desk desk;
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
-  private Optional<String> trouble = Optional.empty();
-  private SheetState state = new SheetState("", "", List.of(), Optional.empty());
-
+abstract class FleetSheet extends ShownSheet {
   FleetSheet(Desk desk) {
-    this.desk = desk;
+    super(desk);
   }
-
-  /** What is shown of a record. */
-  abstract SheetState stateOf(Fleet fleet);
 
   /** The rows that are written in. */
   abstract List<Rows<?>> parts();
-
-  protected final Optional<Fleet> fleet() {
-    return fleet;
-  }
 
   private Optional<Rows<?>> part(String block) {
     return parts().stream().filter(p -> p.id().equals(block)).findFirst();
   }
 
   @Override
-  public final void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(state);
-  }
-
-  @Override
-  public void show(Fleet fleet) {
-    this.fleet = Optional.of(fleet);
-    publish();
-  }
-
-  /** Shows the sheet again. */
-  protected final void publish() {
-    fleet.ifPresent(
-        f -> {
-          state = stateOf(f).and(trouble);
-          view.accept(state);
-        });
-  }
-
-  /** Shows the sheet again if it would be another. */
-  protected final void publishIfOther() {
-    if (fleet.filter(f -> !stateOf(f).and(trouble).equals(state)).isPresent()) {
-      publish();
-    }
-  }
-
-  @Override
   public Said say(At at, String text) {
-    return fleet.flatMap(f -> part(at.block()).map(p -> p.say(f, at, text))).orElse(Said.NOTHING);
+    return fleet().flatMap(f -> part(at.block()).map(p -> p.say(f, at, text))).orElse(Said.NOTHING);
   }
 
   @Override
@@ -77,10 +33,10 @@ abstract class FleetSheet implements Sheet {
 
   private void enterAll(String block, List<Rows.Typed> texts, int left) {
     Optional<Rows<?>> part = part(block);
-    if (fleet.isEmpty() || part.isEmpty()) {
+    if (fleet().isEmpty() || part.isEmpty()) {
       return;
     }
-    int refused = part.get().enterAll(fleet.get(), texts);
+    int refused = part.get().enterAll(fleet().get(), texts);
     trouble = trouble(texts.size(), refused, left);
     publish();
   }
@@ -112,7 +68,7 @@ abstract class FleetSheet implements Sheet {
 
   @Override
   public void paste(At corner, List<List<String>> texts) {
-    for (SheetState.Block block : state.blocks()) {
+    for (SheetState.Block block : state().blocks()) {
       if (block instanceof SheetState.Grid grid && grid.id().equals(corner.block())) {
         List<Rows.Typed> cells = cells(grid, corner, texts);
         int all = texts.stream().mapToInt(List::size).sum();
