@@ -10,6 +10,7 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.fixture.Bench;
 import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -92,6 +93,24 @@ class PassesSheetTest {
     assertThat(way().path().orElseThrow().points()).hasSizeGreaterThan(1);
     assertThat(way().description()).contains("; agreed 84");
     assertThat(words(true)).contains("Test spot before any cut").contains("label and data sheet");
+  }
+
+  /** An area by rule of thumb, and microns by age, are not known to a hundredth. */
+  @Test
+  void whatRestsOnARuleOfThumbIsSaidInWholeNumbers() {
+    assertThat(words(false))
+        .containsPattern(" year[s]? old, \\d+ m² · \\d+ ft² by rule of thumb")
+        .containsPattern("To spare, [a-z ]+: \\d+ µm on flats, \\d+ at edges and corners \\(");
+    assertThat(field("area").input()).isInstanceOf(Input.Line.class);
+    assertThat(((Input.Line) field("area").input()).hint()).matches("\\d+ ft² by rule of thumb");
+    assertThat(((Input.Line) field("offFlats").input()).hint())
+        .matches("\\d+, all that can be spared");
+    assertThat(bench.cell("plans", 0, "flats")).matches("\\d+ µm");
+    assertThat(bench.cell("plans", 0, "edges")).matches("\\d+ µm");
+    bench.write("agreed", "area", "21.37 m2");
+    assertThat(words(false)).contains("21.37 m²");
+    bench.write("more", "thickFlats", "455.5");
+    assertThat(words(false)).containsPattern("To spare, [a-z ]+: [0-9]+\\.5 µm on flats");
   }
 
   @Test
