@@ -23,6 +23,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /** The card of a visit: steps, the step shown in full, what to see to and what to bring. */
@@ -78,7 +79,8 @@ public final class CardPanel extends JPanel {
     }
     put(large, now.large());
     put(toDo, now.words());
-    toDo.setForeground(Theme.colour(now.urgent() ? "accent" : "quiet"));
+    toDo.setForeground(
+        now.urgent() ? Theme.colour("accent") : UIManager.getColor("Label.foreground"));
   }
 
   private static void put(JTextArea area, String text) {
@@ -161,7 +163,7 @@ public final class CardPanel extends JPanel {
     head.add(
         CardParts.button("leave", "Leave", presenter::leave),
         CardParts.HIGH + ", aligny top, wrap");
-    head.add(CardParts.quiet(state.runoff()), "wmin 100");
+    head.add(CardParts.text(state.runoff()), "wmin 100");
     backSaid = CardParts.strong(state.backSaid());
     backSaid.setName("back said");
     head.add(backSaid, "wmin 100, spanx 2");
