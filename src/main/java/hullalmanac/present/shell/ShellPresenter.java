@@ -531,20 +531,23 @@ public final class ShellPresenter implements Desk {
     }
   }
 
-  /** Keeps in mind for finding which boat is shown. */
+  /** Keeps in mind for finding, and for going back, which boat is shown. */
   private void rememberBoat() {
     if (trail.now().place() == Place.BOATS) {
       boats.chosen().ifPresent(find::opened);
+      boats.chosen().ifPresent(trail::choose);
     }
   }
 
   /** Goes back to where one was before; stays where there is no before. */
   public void back() {
+    rememberBoat();
     trail.back().ifPresent(this::show);
   }
 
   /** Goes forward again after going back. */
   public void forward() {
+    rememberBoat();
     trail.forward().ifPresent(this::show);
   }
 
