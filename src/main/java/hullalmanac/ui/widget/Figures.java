@@ -17,7 +17,7 @@ import javax.swing.table.TableColumn;
  */
 public final class Figures {
   private static final Pattern FIGURE =
-      Pattern.compile("[-+−]?(\\d+|\\d{1,3}(,\\d{3})+)(\\.\\d+)?( ?(%|µm|ml)| [A-Z]{3})?");
+      Pattern.compile("[-+−]?(\\d+|\\d{1,3}(,\\d{3})+)(\\.\\d+)?( ?(%|µm|ml|°[CF])| [A-Z]{3})?");
 
   private Figures() {}
 

@@ -24,6 +24,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -84,7 +86,14 @@ class SuppliesSheetTest {
     assertThat(bench.grid("bottles").rows()).hasSize((int) holding);
     assertThat(bench.cell("bottles", 0, "why")).startsWith("420 on 24 April");
     assertThat(table("Enough until").columns()).startsWith("Product", "Needed, ml");
-    assertThat(table("Pads").rows()).isNotEmpty();
+    Set<String> pads =
+        bench.almanac().steps().stream()
+            .map(Step::pad)
+            .filter(pad -> !pad.isBlank())
+            .collect(Collectors.toSet());
+    assertThat(pads).isNotEmpty();
+    assertThat(table("Pads").rows()).extracting(r -> r.get(0)).containsOnlyOnceElementsOf(pads);
+    assertThat(table("Pads").rows()).hasSameSizeAs(pads);
   }
 
   @Test
