@@ -475,15 +475,15 @@ public final class ShellPresenter implements Desk {
     card.open(visit);
   }
 
-  /** Shows the card of the visit that is open; on a boat's page, of her next planned one. */
+  /** Shows the card of the visit that is open; elsewhere at a boat, of her next planned one. */
   public void openCard() {
     boolean onBoat = trail.now().place() == Place.BOATS;
     Optional<Id<Visit>> next = onBoat ? boats.nextVisit() : Optional.empty();
     trail
         .now()
         .sheet()
-        .map(Sheet::visit)
-        .orElse(next)
+        .flatMap(Sheet::visit)
+        .or(() -> next)
         .ifPresentOrElse(this::showCard, () -> say(NO_VISIT));
   }
 
