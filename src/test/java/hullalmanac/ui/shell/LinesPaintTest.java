@@ -58,45 +58,56 @@ class LinesPaintTest {
 
   private static PaintedLines look(Look.Tint tint, int height, Supplier<JComponent> make)
       throws Exception {
-    AtomicReference<PaintedLines> lines = new AtomicReference<>();
-    SwingUtilities.invokeAndWait(
-        () -> {
-          Theme.start(new Look(tint, 1f, false, false));
-          JComponent made = make.get();
-          lines.set(new PaintedLines(made, new Painted(made, 1280, height)).look());
-        });
-    return lines.get();
+    return look(height, make(tint, make));
   }
 
-  private static void holds(Look.Tint tint, String what, Supplier<JComponent> make)
-      throws Exception {
+  private static PaintedLines look(int height, JComponent made) throws Exception {
+    return onEventThread(() -> new PaintedLines(made, new Painted(made, 1280, height)).look());
+  }
+
+  private static <T> T onEventThread(Supplier<T> work) throws Exception {
+    AtomicReference<T> result = new AtomicReference<>();
+    SwingUtilities.invokeAndWait(() -> result.set(work.get()));
+    return result.get();
+  }
+
+  private static JComponent make(Look.Tint tint, Supplier<JComponent> make) throws Exception {
+    return onEventThread(
+        () -> {
+          Theme.start(new Look(tint, 1f, false, false));
+          return make.get();
+        });
+  }
+
+  private static void holds(JComponent shell, String what, Runnable open) throws Exception {
+    SwingUtilities.invokeAndWait(open);
     for (int height : HEIGHTS) {
-      PaintedLines lines = look(tint, height, make);
+      PaintedLines lines = look(height, shell);
       assertThat(lines.looked()).as(what).isGreaterThan(10);
       assertThat(lines.faults()).as(what + " at " + height).isEmpty();
     }
   }
 
-  private static ShellPanel shell(Runnable open) {
-    ShellPanel panel = new ShellPanel(presenter, () -> {});
-    open.run();
-    return panel;
+  private static JComponent shell(Look.Tint tint) throws Exception {
+    return make(tint, () -> new ShellPanel(presenter, () -> {}));
   }
 
   @ParameterizedTest
   @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
   void linesOfEveryPlaceStandOut(Look.Tint tint) throws Exception {
+    JComponent shell = shell(tint);
     for (Place place : Place.values()) {
-      holds(tint, place.words(), () -> shell(() -> presenter.go(place)));
+      holds(shell, place.words(), () -> presenter.go(place));
     }
   }
 
   @ParameterizedTest
   @EnumSource(names = "SYSTEM", mode = EnumSource.Mode.EXCLUDE)
   void linesOfEverySheetStandOut(Look.Tint tint) throws Exception {
+    JComponent shell = shell(tint);
     for (Sheet sheet : EverySheet.of(presenter, OpenSample.fleet().almanac())) {
-      holds(tint, sheet.getClass().getSimpleName(), () -> shell(() -> presenter.open(sheet)));
-      presenter.leave();
+      holds(shell, sheet.getClass().getSimpleName(), () -> presenter.open(sheet));
+      SwingUtilities.invokeAndWait(presenter::leave);
     }
   }
 

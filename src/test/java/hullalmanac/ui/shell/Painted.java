@@ -77,7 +77,7 @@ public final class Painted {
     container.invalidate();
     container.doLayout();
     for (Component c : container.getComponents()) {
-      if (c instanceof Container inner) {
+      if (c.isVisible() && c instanceof Container inner) {
         layOut(inner);
       }
     }

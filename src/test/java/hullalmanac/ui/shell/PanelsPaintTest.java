@@ -114,13 +114,25 @@ class PanelsPaintTest {
     return Stream.of(Arguments.of(true, 2f));
   }
 
-  private static Painted paint(boolean dark, float zoom, Place place) throws Exception {
+  private static Look look(boolean dark, float zoom) {
+    return new Look(dark ? Look.Tint.DARK : Look.Tint.LIGHT, zoom, false, false);
+  }
+
+  private static ShellPanel shell(Look look) throws Exception {
+    AtomicReference<ShellPanel> panel = new AtomicReference<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(look);
+          panel.set(new ShellPanel(presenter, () -> {}));
+        });
+    return panel.get();
+  }
+
+  private static Painted paint(ShellPanel panel, Runnable open) throws Exception {
     AtomicReference<Painted> painted = new AtomicReference<>();
     SwingUtilities.invokeAndWait(
         () -> {
-          Theme.start(dark, zoom);
-          ShellPanel panel = new ShellPanel(presenter, () -> {});
-          presenter.go(place);
+          open.run();
           painted.set(new Painted(panel, 1280, 800));
         });
     return painted.get();
@@ -129,8 +141,9 @@ class PanelsPaintTest {
   @ParameterizedTest
   @MethodSource("looks")
   void paintsEveryPlaceWhole(boolean dark, float zoom) throws Exception {
+    ShellPanel panel = shell(look(dark, zoom));
     for (Place place : Place.values()) {
-      Painted painted = paint(dark, zoom, place);
+      Painted painted = paint(panel, () -> presenter.go(place));
       assertThat(painted.faults()).as(place + " at " + zoom).isEmpty();
       assertThat(painted.textSizes()).hasSizeBetween(1, 3);
     }
@@ -139,36 +152,22 @@ class PanelsPaintTest {
   @ParameterizedTest
   @ValueSource(floats = {1f, 2f})
   void paintsEveryPlaceWholeInHighContrast(float zoom) throws Exception {
+    ShellPanel panel = shell(new Look(Look.Tint.HIGH_CONTRAST, zoom, false, true));
     for (Place place : Place.values()) {
-      AtomicReference<Painted> painted = new AtomicReference<>();
-      SwingUtilities.invokeAndWait(
-          () -> {
-            Theme.start(new Look(Look.Tint.HIGH_CONTRAST, zoom, false, true));
-            ShellPanel panel = new ShellPanel(presenter, () -> {});
-            presenter.go(place);
-            painted.set(new Painted(panel, 1280, 800));
-          });
-      assertThat(painted.get().faults()).as(place + " at " + zoom).isEmpty();
+      Painted painted = paint(panel, () -> presenter.go(place));
+      assertThat(painted.faults()).as(place + " at " + zoom).isEmpty();
     }
   }
 
   @ParameterizedTest
   @MethodSource("looks")
   void paintsEverySheetWhole(boolean dark, float zoom) throws Exception {
+    ShellPanel panel = shell(look(dark, zoom));
     for (Sheet sheet : EverySheet.of(presenter, record.almanac())) {
-      AtomicReference<Painted> painted = new AtomicReference<>();
-      SwingUtilities.invokeAndWait(
-          () -> {
-            Theme.start(dark, zoom);
-            ShellPanel panel = new ShellPanel(presenter, () -> {});
-            presenter.open(sheet);
-            painted.set(new Painted(panel, 1280, 800));
-            presenter.leave();
-          });
-      assertThat(painted.get().faults())
-          .as(sheet.getClass().getSimpleName() + " at " + zoom)
-          .isEmpty();
-      assertThat(painted.get().textSizes()).hasSizeBetween(1, 3);
+      Painted painted = paint(panel, () -> presenter.open(sheet));
+      SwingUtilities.invokeAndWait(presenter::leave);
+      assertThat(painted.faults()).as(sheet.getClass().getSimpleName() + " at " + zoom).isEmpty();
+      assertThat(painted.textSizes()).hasSizeBetween(1, 3);
     }
   }
 
@@ -349,7 +348,7 @@ class PanelsPaintTest {
   @MethodSource("looks")
   void paintsAheadAsATableWhole(boolean dark, float zoom) throws Exception {
     presenter.ahead().asTable(true);
-    Painted painted = paint(dark, zoom, Place.AHEAD);
+    Painted painted = paint(shell(look(dark, zoom)), () -> presenter.go(Place.AHEAD));
     presenter.ahead().asTable(false);
     assertThat(painted.faults()).isEmpty();
     assertThat(painted.textSizes()).hasSizeBetween(1, 3);

@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,7 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
  * A process that dies at any statement of an act or of a schema step leaves the record as it was
  * before or as it is after. The death is real: a child process halts itself.
  */
-class CrashSafetyIT {
+@Tag("slow")
+class CrashSafetyTest {
   private static final int DIED = 77;
   private static final int NEWEST = SchemaStep.all().size();
 
