@@ -47,6 +47,20 @@ public final class Issuing {
     return issuing.trouble().map(Change::refused).orElseGet(issuing::issued);
   }
 
+  /** Issues a draft on a day, unless it is not any more as it was shown. */
+  public static Change issueAsShown(Almanac almanac, Invoice shown, LocalDate day) {
+    Invoice now = Accounts.row(almanac.books().invoices(), shown.id());
+    return now.equals(shown)
+        ? issue(almanac, shown.id(), day)
+        : Change.refused(
+            new Problem(
+                Kind.INVOICE,
+                shown.key(),
+                "",
+                "the " + shown.words() + " was changed meanwhile",
+                "Look again, then issue it"));
+  }
+
   /** The number that a draft would get on a day. */
   public static String nextNumber(Almanac almanac, Invoice draft, LocalDate day) {
     return new Issuing(almanac, draft, day).next().number();

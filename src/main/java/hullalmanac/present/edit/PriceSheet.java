@@ -19,7 +19,6 @@ import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.math.BigDecimal;
@@ -28,50 +27,29 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** What a job costs: at once on the phone, then by length and by time and materials. */
-public final class PriceSheet implements Sheet {
+public final class PriceSheet extends ShownSheet {
   private static final String ASKED = "asked";
   private static final String EFFORT = "effort";
   private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
-  private final Desk desk;
   private final boolean inPlace;
   private final Draft<PriceAsked> asked;
   private final Draft<PriceEffort> effort = new Draft<>(EFFORT, PriceEffort.UNSAID);
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
+  private final NewEstimate estimates;
 
   /**
    * @param boat whose work is priced, where it is one of the record
    * @param inPlace whether it stands in its place in the window, so that there is nothing to leave
    */
   public PriceSheet(Desk desk, Optional<Id<Boat>> boat, boolean inPlace) {
-    this.desk = desk;
+    super(desk);
+    estimates = new NewEstimate(desk);
     this.inPlace = inPlace;
     asked =
         new Draft<>(
             ASKED, new PriceAsked(boat, "", Optional.empty(), Optional.empty(), Optional.empty()));
-  }
-
-  @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(
-        fleet
-            .map(this::stateOf)
-            .orElseGet(() -> new SheetState("", "", List.of(), Optional.empty())));
-  }
-
-  @Override
-  public void show(Fleet fleet) {
-    this.fleet = Optional.of(fleet);
-    publish();
-  }
-
-  private void publish() {
-    fleet.ifPresent(f -> view.accept(stateOf(f)));
   }
 
   /** The record's own rates, or those to begin with while it has none. */
@@ -125,7 +103,8 @@ public final class PriceSheet implements Sheet {
         new FieldMaker(fleet.almanac().business(), fleet.asOf()), read(fleet.almanac()));
   }
 
-  private SheetState stateOf(Fleet fleet) {
+  @Override
+  SheetState stateOf(Fleet fleet) {
     PriceAsked.Read read = read(fleet.almanac());
     Optional<LengthPrice> length = read.byLength();
     Optional<TimePrice> time = effort.value().byTime(read);
@@ -255,7 +234,7 @@ public final class PriceSheet implements Sheet {
 
   @Override
   public Said say(At at, String text) {
-    return fleet
+    return fleet()
         .map(
             f ->
                 at.block().equals(ASKED)
@@ -266,14 +245,15 @@ public final class PriceSheet implements Sheet {
 
   @Override
   public void enter(At at, String text) {
-    fleet.ifPresent(
-        f -> {
-          if (at.block().equals(ASKED)) {
-            asked.enter(askedFields(f), at, text);
-          } else {
-            effort.enter(effortFields(f), at, text);
-          }
-        });
+    fleet()
+        .ifPresent(
+            f -> {
+              if (at.block().equals(ASKED)) {
+                asked.enter(askedFields(f), at, text);
+              } else {
+                effort.enter(effortFields(f), at, text);
+              }
+            });
     publish();
   }
 
@@ -287,7 +267,7 @@ public final class PriceSheet implements Sheet {
   }
 
   private void estimate(Id<Boat> boat) {
-    fleet.ifPresent(f -> NewEstimate.begin(desk, f, boat));
+    fleet().ifPresent(f -> estimates.begin(f, boat));
   }
 
   @Override
