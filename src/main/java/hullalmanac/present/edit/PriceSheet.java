@@ -154,6 +154,14 @@ public final class PriceSheet extends ShownSheet {
     if (fleet.almanac().books().rates().isEmpty() && !read.rates().isEmpty()) {
       from.add("The rate is a starter value: common practice, no source.");
     }
+    if (read.asked().condition().isEmpty()) {
+      read.byLength()
+          .flatMap(l -> l.rate().condition())
+          .ifPresent(
+              c ->
+                  from.add(
+                      "Nobody has said her condition; the rate for " + c.words() + " stands in."));
+    }
     if (effort.value().area().isEmpty()) {
       read.area()
           .ifPresent(

@@ -133,6 +133,29 @@ class PriceSheetTest {
   }
 
   @Test
+  void noNumberIsTooMuchToBeAnswered() {
+    price();
+    bench.write("asked", "length", "30 ft");
+    List<String> fields =
+        List.of(
+            "area", "minutes", "product", "litre", "pads", "distance", "travel", "waiting", "hour");
+    for (String id : fields) {
+      bench.write("effort", id, "999999999999");
+      assertThat(field("effort", id).said().words()).as(id).contains("is at most");
+    }
+    for (String id : fields) {
+      String most = field("effort", id).said().words().replaceAll(".*is at most (\\d+),.*", "$1");
+      bench.write("effort", id, most);
+      assertThat(field("effort", id).text()).as(id).startsWith(most);
+    }
+    assertThat(table("Both prices").rows()).hasSize(4);
+    for (String id : List.of("area", "minutes", "travel", "waiting")) {
+      bench.write("effort", id, "0.000000000001");
+    }
+    assertThat(table("Both prices").rows()).allMatch(r -> r.get(2).isEmpty());
+  }
+
+  @Test
   void theRecordKnowsTheMeasuresOfABoatAndHowLongItTook() {
     bench
         .presenter()

@@ -4,96 +4,35 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.CarePlan;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Payment;
-import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.With;
 import hullalmanac.core.takings.Accounts;
-import hullalmanac.core.takings.InvoiceDraft;
-import hullalmanac.core.takings.Till;
-import hullalmanac.fixture.Bench;
+import hullalmanac.core.work.Change;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadState;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.takings.TakingsState;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a person does about money, on a record of their own. */
-class TakingsSheetsTest {
+class TakingsSheetsTest extends MoneyBench {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
-
-  @TempDir Path folder;
-  private Bench bench;
-
-  @BeforeEach
-  void open() {
-    bench = Bench.open(folder);
-  }
-
-  @AfterEach
-  void close() {
-    Till.assertSumsHold(bench.almanac());
-    bench.close();
-  }
-
-  private static String words(SheetState state) {
-    return state.blocks().toString();
-  }
-
-  private List<String> buttons() {
-    return bench.state().blocks().stream()
-        .filter(SheetState.Buttons.class::isInstance)
-        .flatMap(b -> ((SheetState.Buttons) b).buttons().stream())
-        .map(SheetState.Button::id)
-        .toList();
-  }
-
-  private SheetState.Field field(String form, String field) {
-    return bench.state().blocks().stream()
-        .filter(SheetState.Form.class::isInstance)
-        .map(SheetState.Form.class::cast)
-        .filter(f -> f.id().equals(form))
-        .flatMap(f -> f.fields().stream())
-        .filter(f -> f.id().equals(field))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private Visit lastDone(Boat boat) {
-    return bench.almanac().visits().stream()
-        .filter(v -> v.boat().equals(boat.id()) && v.status() == VisitStatus.DONE)
-        .max(Comparator.comparing(Visit::day).thenComparing(Visit::id))
-        .orElseThrow();
-  }
-
-  private List<Invoice> invoicesOf(Boat boat) {
-    return bench.almanac().books().invoices().stream()
-        .filter(i -> i.boat().orElseThrow().equals(boat.id()))
-        .toList();
-  }
-
-  /** Opens the draft for the last visit of a boat that was never asked to pay. */
-  private Boat drafted() {
-    Boat boat = bench.boat("Merganser");
-    bench.presenter().open(new VisitSheet(bench.presenter(), lastDone(boat).id()));
-    bench.sheet().press("invoice");
-    assertThat(bench.sheet()).isInstanceOf(InvoiceSheet.class);
-    return boat;
-  }
 
   @Test
   void aVisitIsAskedForPaidInPartAndItsIssueIsNotUndone() {
@@ -317,158 +256,6 @@ class TakingsSheetsTest {
   }
 
   @Test
-  void aTextThatWasNotTakenStopsTheIssueAfterItWasAsked() {
-    Boat boat = drafted();
-    bench.sheet().press("issue");
-    bench.write("lines", 0, "price", "12x");
-    assertThat(buttons()).doesNotContain("issue now");
-    bench.sheet().press("issue now");
-    assertThat(bench.state().trouble()).isPresent();
-    assertThat(invoicesOf(boat)).noneMatch(Invoice::issued);
-  }
-
-  @Test
-  void whatIsChangedAfterTheQuestionIsAskedForAgain() {
-    Boat boat = drafted();
-    bench.sheet().press("issue");
-    bench.write("lines", 0, "price", "12");
-    assertThat(buttons()).contains("issue").doesNotContain("issue now");
-    bench.sheet().press("issue now");
-    assertThat(invoicesOf(boat)).noneMatch(Invoice::issued);
-    bench.sheet().press("issue");
-    Invoice asked = invoicesOf(boat).get(0);
-    bench.tasks().hold(Lane.DATABASE);
-    bench
-        .presenter()
-        .change(
-            "elsewhere",
-            a ->
-                InvoiceDraft.lines(
-                    a,
-                    asked.id(),
-                    all -> {
-                      all.add(InvoiceDraft.blank(a));
-                      return all;
-                    }));
-    bench.sheet().press("issue now");
-    bench.tasks().release(Lane.DATABASE);
-    assertThat(bench.shell().trouble()).get().asString().contains("was changed meanwhile");
-    assertThat(invoicesOf(boat)).noneMatch(Invoice::issued);
-  }
-
-  @Test
-  void aTextIsNotWrittenIntoAnotherLineThatCameToItsPlace() {
-    Boat boat = drafted();
-    bench.sheet().press("add line");
-    bench.write("lines", 1, "words", "ropes");
-    List<PriceLine> all = invoicesOf(boat).get(0).lines();
-    String first = bench.grid("lines").rows().get(0).id();
-    String last = bench.grid("lines").rows().get(1).id();
-    bench.tasks().hold(Lane.DATABASE);
-    bench.sheet().remove("lines", first);
-    bench.sheet().enter(new At("lines", first, "price"), "77");
-    bench.sheet().enter(new At("lines", last, "price"), "88");
-    bench.sheet().remove("lines", first);
-    bench.tasks().release(Lane.DATABASE);
-    assertThat(invoicesOf(boat).get(0).lines()).isEqualTo(all.subList(1, all.size()));
-    assertThat(bench.shell().trouble())
-        .get()
-        .asString()
-        .contains("This line was changed meanwhile");
-  }
-
-  @Test
-  void textsThatFollowFastUponEachOtherAllComeIntoTheLine() {
-    Boat boat = drafted();
-    String row = bench.grid("lines").rows().get(0).id();
-    bench.tasks().hold(Lane.DATABASE);
-    bench.sheet().enter(new At("lines", row, "price"), "77");
-    bench.sheet().enter(new At("lines", row, "quantity"), "3");
-    bench.tasks().step(Lane.DATABASE);
-    bench.sheet().enter(new At("lines", row, "words"), "hull");
-    bench.tasks().release(Lane.DATABASE);
-    PriceLine line = invoicesOf(boat).get(0).lines().get(0);
-    assertThat(line.words()).isEqualTo("hull");
-    assertThat(line.quantity()).isEqualByComparingTo("3");
-    assertThat(line.price().words()).isEqualTo("77.00 USD");
-  }
-
-  @Test
-  void aRefusedTextGoesAlongWithItsLine() {
-    drafted();
-    bench.sheet().press("add line");
-    bench.write("lines", 1, "price", "12x");
-    bench.sheet().remove("lines", bench.grid("lines").rows().get(0).id());
-    assertThat(bench.cell("lines", 0, "price")).isEqualTo("12x");
-    bench.sheet().remove("lines", bench.grid("lines").rows().get(0).id());
-    assertThat(bench.grid("lines").rows()).isNotEmpty();
-    assertThat(bench.grid("lines").rows().toString()).doesNotContain("12x");
-  }
-
-  @Test
-  void whatBelongsToAnotherOptionOfAnEstimateIsNotWrittenInIt() {
-    Boat boat = bench.boat("Curlew");
-    bench.presenter().open(new BoatSheet(bench.presenter(), boat.id()));
-    bench.sheet().press("estimate");
-    bench.sheet().press("add option");
-    bench.sheet().press("add expectation");
-    int last = bench.grid("expectations").rows().size() - 1;
-    bench.write("expectations", last, "words", "the mould");
-    String first = bench.grid("options").rows().get(0).id();
-    String line = bench.grid("lines").rows().get(0).id();
-    String expectation = bench.grid("expectations").rows().get(last).id();
-    bench.tasks().hold(Lane.DATABASE);
-    bench.sheet().remove("options", first);
-    bench.sheet().enter(new At("options", first, "note"), "wrong place");
-    bench.sheet().enter(new At("lines", line, "words"), "wrong place");
-    bench.sheet().press("add line " + first);
-    bench.sheet().remove("expectations", expectation);
-    bench.sheet().enter(new At("expectations", expectation, "words"), "wrong place");
-    bench.tasks().release(Lane.DATABASE);
-    Estimate estimate =
-        bench.almanac().books().estimates().stream()
-            .filter(e -> e.boat().equals(boat.id()) && e.state() == Estimate.State.DRAFT)
-            .findFirst()
-            .orElseThrow();
-    assertThat(estimate.toString()).doesNotContain("wrong place").doesNotContain("the mould");
-    assertThat(estimate.options().get(0).name()).isNotEqualTo("good");
-    assertThat(bench.grid("lines").rows())
-        .hasSize(estimate.options().stream().mapToInt(o -> o.lines().size()).sum());
-  }
-
-  @Test
-  void aButtonPressedTwiceMakesOne() {
-    Boat boat = drafted();
-    bench.sheet().press("issue");
-    bench.sheet().press("issue now");
-    bench.tasks().hold(Lane.DATABASE);
-    bench.sheet().press("credit");
-    bench.sheet().press("credit");
-    bench.tasks().release(Lane.DATABASE);
-    assertThat(bench.state().title()).isEqualTo("Draft of a credit");
-    assertThat(bench.shell().trouble()).isEmpty();
-    bench.presenter().leave();
-    Invoice issued = invoicesOf(boat).stream().filter(Invoice::issued).findFirst().orElseThrow();
-    int payments = bench.almanac().books().payments().size();
-    bench
-        .presenter()
-        .open(new PaymentSheet(bench.presenter(), Optional.of(issued.party()), Optional.empty()));
-    bench.write("payment", "amount", "10");
-    bench.tasks().hold(Lane.DATABASE);
-    bench.sheet().press("write");
-    bench.sheet().press("write");
-    bench.tasks().release(Lane.DATABASE);
-    assertThat(bench.almanac().books().payments()).hasSize(payments + 1);
-    int estimates = bench.almanac().books().estimates().size();
-    bench.presenter().open(new BoatSheet(bench.presenter(), boat.id()));
-    bench.tasks().hold(Lane.DATABASE);
-    bench.sheet().press("estimate");
-    bench.sheet().press("estimate");
-    bench.tasks().release(Lane.DATABASE);
-    assertThat(bench.almanac().books().estimates()).hasSize(estimates + 1);
-  }
-
-  @Test
   void anInvoiceIsNotPaidWithTheMoneyOfAnother() {
     drafted();
     bench.sheet().press("issue");
@@ -524,5 +311,89 @@ class TakingsSheetsTest {
         .isEqualTo("sales tax 6 county tax 1 %");
     assertThat(bench.sheet().say(new At("lines", "0", "taxes"), "sales tax 6,2nd tax 1").words())
         .isEqualTo("sales tax 6 %, 2nd tax 1 %");
+  }
+
+  @Test
+  void whatIsOnlyHeldIsNotCountedAsOpen() {
+    bench.presenter().go(Place.TAKINGS);
+    long owing = takings().list().stream().filter(i -> i.status().startsWith("owes ")).count();
+    assertThat(takings().found()).startsWith(owing + " open, ");
+    String before = takings().found();
+    bench.presenter().takings().receive();
+    bench.write("payment", "party", nobody());
+    bench.write("payment", "amount", "80");
+    bench.sheet().press("write");
+    assertThat(takings().found()).startsWith(owing + " open, ").isNotEqualTo(before);
+    assertThat(takings().found()).contains(" only held, ");
+  }
+
+  /** Somebody who owes nothing, and for whom nothing is held. */
+  private String nobody() {
+    List<Id<Party>> named =
+        bench.almanac().books().invoices().stream().map(Invoice::party).toList();
+    return bench.almanac().parties().stream()
+        .filter(p -> !named.contains(p.id()))
+        .findFirst()
+        .orElseThrow()
+        .name();
+  }
+
+  @Test
+  void takingsIsReckonedWhereOneLooksAtIt() {
+    bench.presenter().go(Place.BOATS);
+    List<TakingsState> shown = new ArrayList<>();
+    bench.presenter().takings().onChange(shown::add);
+    shown.clear();
+    drafted();
+    assertThat(shown).as("while another place is shown").isEmpty();
+    bench.presenter().go(Place.TAKINGS);
+    assertThat(shown).isNotEmpty();
+    assertThat(takings().list()).anyMatch(i -> i.status().startsWith("draft to issue"));
+  }
+
+  @Test
+  void whatWorkBroughtIsReckonedBesidesTheWindow() {
+    bench.tasks().hold(Lane.COMPUTING);
+    bench.presenter().open(new StandingSheet(bench.presenter()));
+    assertThat(words(bench.state())).contains("Reckoning").doesNotContain("By month");
+    bench.tasks().release(Lane.COMPUTING);
+    assertThat(words(bench.state())).contains("By month").contains("Received, with taxes");
+  }
+
+  @Test
+  void visitsOfCarePlansForWhichNobodyPaysAreNamedAndNotDrafted() {
+    Boat boat = bench.boat("Merganser");
+    Visit visit = lastDone(boat);
+    CarePlan plan =
+        With.component(
+            With.component(
+                With.component(
+                    bench.almanac().carePlans().get(0), "id", bench.presenter().ids().next()),
+                "key",
+                "of-merganser"),
+            "boat",
+            boat.id());
+    List<Row> nobodys =
+        bench.almanac().roles().stream()
+            .filter(r -> r.boat().equals(boat.id()))
+            .map(Row.class::cast)
+            .toList();
+    bench
+        .presenter()
+        .change(
+            "of a care plan, and nobody's",
+            a ->
+                new Change.Ready(
+                    new Edit(
+                        Optional.empty(),
+                        List.of(plan, With.component(visit, "plan", Optional.of(plan.id()))),
+                        nobodys)));
+    bench.presenter().open(new StandingSheet(bench.presenter()));
+    assertThat(words(bench.state())).contains("nobody is written down who pays: Merganser, ");
+    while (buttons().contains("plans")) {
+      int before = bench.almanac().books().invoices().size();
+      bench.sheet().press("plans");
+      assertThat(bench.almanac().books().invoices()).hasSizeGreaterThan(before);
+    }
   }
 }
