@@ -3,11 +3,12 @@ package hullalmanac.service;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.takings.Ledger;
+import hullalmanac.exchange.WholeFile;
 import hullalmanac.exchange.csv.LedgerCsv;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 
 /** What an accountant is given of a record. */
@@ -33,11 +34,13 @@ public final class AccountsService {
   static Path write(RecordService record, LocalDate from, LocalDate until) {
     Path folder = record.folder().resolve("accounts");
     Path file = folder.resolve("accounts-" + from + "-to-" + until.minusDays(1) + ".csv");
-    Path rough = folder.resolve(file.getFileName() + ".part");
     try {
-      Files.createDirectories(folder);
-      Files.writeString(rough, csv(record.almanac(), from, until));
-      return Files.move(rough, file, StandardCopyOption.REPLACE_EXISTING);
+      // In the record's folder, which is not made anew where it is gone.
+      if (!Files.isDirectory(folder)) {
+        Files.createDirectory(folder);
+      }
+      WholeFile.write(file, csv(record.almanac(), from, until).getBytes(StandardCharsets.UTF_8));
+      return file;
     } catch (IOException e) {
       throw new RecordException(
           RecordException.Kind.READ_ONLY,

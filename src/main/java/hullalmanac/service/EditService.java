@@ -66,8 +66,8 @@ public final class EditService {
   }
 
   /** Writes a letter as a mail draft into the folder {@code letters} of the record. */
-  public MailService.Written writeLetter(MailDraft draft, LocalDate day) {
-    return mail().letter(draft, day, record.folder());
+  public MailService.Written writeLetter(MailDraft draft, String to, LocalDate day) {
+    return mail().letter(draft, to, day, record.folder());
   }
 
   /**

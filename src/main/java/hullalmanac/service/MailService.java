@@ -63,11 +63,13 @@ public final class MailService {
   public record Written(Optional<Path> file, Optional<String> refused) {}
 
   /**
-   * Writes a letter of a day into the folder {@code letters} of a record; one of that day with the
-   * same subject is written over.
+   * Writes a letter into the folder {@code letters} of a record; one to the same person, of the
+   * same day and subject, is written over.
+   *
+   * @param to the name of who it is to
    */
-  Written letter(MailDraft draft, LocalDate day, Path record) {
-    String name = draft.subject().replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+  Written letter(MailDraft draft, String to, LocalDate day, Path record) {
+    String name = (to + " " + draft.subject()).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     String shortened = name.substring(0, Math.min(name.length(), LONGEST_NAME)).strip();
     Path folder = record.resolve("letters");
     Path file = folder.resolve((day + " " + shortened).strip() + ".eml");

@@ -289,7 +289,13 @@ public final class Database implements AutoCloseable {
         new Deed("put back: " + act.what(), at, Optional.empty()),
         day,
         tx -> {
-          Undo.putBack(connection, act.id().value());
+          if (Undo.putBack(connection, act.id().value()) == 0) {
+            throw new RecordException(
+                Kind.OTHER,
+                "Nothing of it can come back: something else stands in its place by now. Take that"
+                    + " out first.",
+                null);
+          }
           return null;
         });
   }

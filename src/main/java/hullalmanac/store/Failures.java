@@ -20,7 +20,7 @@ final class Failures {
     if (code == SQLiteErrorCode.SQLITE_READONLY_DBMOVED) {
       return gone(file, e);
     }
-    if (String.valueOf(e.getMessage()).contains(ISSUED)) {
+    if (isOfIssued(e)) {
       return new RecordException(
           Kind.OTHER,
           "An issued invoice is neither changed nor taken out. Nothing was changed; write a credit.",
@@ -72,6 +72,11 @@ final class Failures {
           new RecordException(
               Kind.OTHER, "The record " + file + " could not be used. Nothing was changed.", e);
     };
+  }
+
+  /** Whether something was refused because it was issued. */
+  static boolean isOfIssued(SQLException e) {
+    return String.valueOf(e.getMessage()).contains(ISSUED);
   }
 
   static RecordException gone(Path file, Throwable cause) {

@@ -45,18 +45,22 @@ final class Undo {
    * Puts back the rows which an act took out and which are not there, within a transaction in which
    * another act is current; rows that lost what named these get it back. A row whose own id was
    * taken by another meanwhile gets one with a number after it.
+   *
+   * @return how many rows came back
    */
-  static void putBack(Connection connection, long act) throws SQLException {
+  static int putBack(Connection connection, long act) throws SQLException {
+    int back = 0;
     for (Change change : changes(connection, act)) {
       if (change.before() != null && change.after() == null) {
-        insert(connection, withFreeKey(connection, change), "INSERT OR IGNORE INTO ");
+        back += insert(connection, withFreeKey(connection, change), "INSERT OR IGNORE INTO ");
       } else if (change.before() != null) {
         asBefore(connection, change);
       }
     }
+    return back;
   }
 
-  /** Gives a row what it was before an act, unless it was changed again since. */
+  /** Gives a row what it was before an act, unless it was changed again or issued since. */
   private static void asBefore(Connection connection, Change change) throws SQLException {
     List<ChangeLog.Column> columns = ChangeLog.columns(connection, change.table());
     String unchanged =
@@ -76,6 +80,10 @@ final class Undo {
       statement.setString(1, change.before());
       statement.setString(2, change.after());
       statement.executeUpdate();
+    } catch (SQLException e) {
+      if (!Failures.isOfIssued(e)) {
+        throw e;
+      }
     }
   }
 
@@ -119,10 +127,9 @@ final class Undo {
     }
   }
 
-  private static void insert(Connection connection, Change change, String verb)
-      throws SQLException {
+  private static int insert(Connection connection, Change change, String verb) throws SQLException {
     List<ChangeLog.Column> columns = ChangeLog.columns(connection, change.table());
-    run(
+    return run(
         connection,
         verb + change.table() + " (" + names(columns) + ") VALUES (" + values(columns) + ")",
         change.before());
@@ -145,10 +152,10 @@ final class Undo {
     return changes;
   }
 
-  private static void run(Connection connection, String sql, String image) throws SQLException {
+  private static int run(Connection connection, String sql, String image) throws SQLException {
     try (PreparedStatement statement = connection.prepareStatement(sql)) {
       statement.setString(1, image);
-      statement.executeUpdate();
+      return statement.executeUpdate();
     }
   }
 

@@ -13,11 +13,13 @@ import java.awt.Frame;
 import java.awt.Robot;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
@@ -54,15 +56,19 @@ class StartIT {
     robot.setAutoDelay(20);
   }
 
+  /** Closes what is open by its cross, and waits for what is written on leaving. */
   @AfterEach
   void close() throws Exception {
-    onEventThread(
-        () -> {
-          for (Frame frame : Frame.getFrames()) {
-            frame.dispose();
-          }
-          return null;
-        });
+    boolean open =
+        onEventThread(
+            () -> {
+              List<JFrame> all = frames().toList();
+              all.forEach(f -> f.dispatchEvent(new WindowEvent(f, WindowEvent.WINDOW_CLOSING)));
+              return !all.isEmpty();
+            });
+    if (open) {
+      await(() -> exits.get() == 0);
+    }
   }
 
   private void start() {
@@ -144,11 +150,7 @@ class StartIT {
 
   /** Goes to a button by Tab and presses it by the space bar. */
   private void press(String name) throws Exception {
-    onEventThread(
-        () -> {
-          frames().filter(f -> f.getFocusOwner() == null).forEach(JFrame::requestFocus);
-          return null;
-        });
+    await(() -> onEventThread(() -> frames().anyMatch(f -> f.getFocusOwner() != null)));
     for (int i = 0; i < 60; i++) {
       if (onEventThread(
           () ->

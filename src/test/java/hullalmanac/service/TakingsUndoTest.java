@@ -311,6 +311,21 @@ class TakingsUndoTest {
     assertThat(edits.bin()).isEmpty();
   }
 
+  /** The line of an issued invoice lost what named the visit, and stays as it was issued. */
+  @Test
+  void aVisitComesBackFromTheBinAlsoWhenADraftOfItWasIssuedMeanwhile() {
+    Visit visit = record.almanac().visits().get(0);
+    does("draft", a -> InvoiceDraft.ofVisit(a, till.ids, visit.id()));
+    Invoice draft = invoices(false).get(0);
+    does("visit removed", a -> Removal.of(a, visit));
+    does("invoice issued", a -> Issuing.issue(a, draft.id(), DAY));
+    Invoice issued = invoices(true).get(0);
+    edits.putBack(edits.bin().get(0));
+    assertThat(record.almanac().visits()).extracting(Visit::id).contains(visit.id());
+    assertThat(invoices(true)).containsExactly(issued);
+    assertThat(file()).isEqualTo(record.almanac());
+  }
+
   @Test
   void aDraftIsFreelyUndone() {
     Id<Visit> visit = record.almanac().visits().get(0).id();

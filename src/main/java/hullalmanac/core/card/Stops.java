@@ -39,6 +39,7 @@ public final class Stops {
       Pattern.compile("\\b(repaint\\w*|painting|respray\\w*|antifoul\\w*|gelcoat repair)\\b");
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+  private static final Pattern PLAIN = Pattern.compile("\\bplain\\b");
   private static final Pattern DARKENED = Pattern.compile("\\b(tint\\w*|mirror\\w*)\\b");
   private static final Set<SurfaceKind> UNDER_FOOT =
       EnumSet.of(SurfaceKind.NON_SKID, SurfaceKind.SWIM_PLATFORM);
@@ -134,7 +135,7 @@ public final class Stops {
     List<Surface> glass =
         all.stream()
             .filter(s -> s.finish() == Finish.GLASS)
-            .filter(s -> !says(s).contains("plain"))
+            .filter(s -> !PLAIN.matcher(says(s)).find())
             .toList();
     if (!glass.isEmpty()) {
       boolean known = glass.stream().anyMatch(s -> DARKENED.matcher(says(s)).find());

@@ -1,5 +1,6 @@
 package hullalmanac.core.find;
 
+import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Finding;
@@ -13,6 +14,23 @@ import hullalmanac.core.record.Visit;
 
 /** Where a hit leads. */
 public sealed interface Target {
+  /** Whether what it leads to is in a record. */
+  default boolean isIn(Almanac almanac) {
+    Id<?> row =
+        this instanceof OnBoat found
+            ? found.boat()
+            : this instanceof ToInvoice found
+                ? found.invoice()
+                : this instanceof ToEstimate found
+                    ? found.estimate()
+                    : this instanceof ToParty found
+                        ? found.party()
+                        : this instanceof ToHarbour found
+                            ? found.harbour()
+                            : ((ToProduct) this).product();
+    return almanac.rows().stream().anyMatch(r -> r.id().equals(row));
+  }
+
   /** Where a hit leads that is a boat, or a part of one. */
   sealed interface OnBoat extends Target {
     /** The boat. */

@@ -33,6 +33,11 @@ public record Area(double squareMetres, How how) {
       this.words = words;
     }
 
+    /** Whether it is a rule of thumb, so that decimals of it mean nothing. */
+    public boolean isRule() {
+      return this == RULE || this == RULE_AND_USUAL;
+    }
+
     /** Where it comes from, in words. */
     public String words() {
       return words;

@@ -38,6 +38,11 @@ public record Budget(int flats, int edges, Basis basis) {
       this.words = words;
     }
 
+    /** Whether it is a rule of thumb of gelcoat, so that decimals of it mean nothing. */
+    public boolean isRule() {
+      return this == KNOWN_PAST || this == BY_AGE || this == NO_AGE;
+    }
+
     /** What it rests on, in words. */
     public String words() {
       return words;

@@ -76,8 +76,13 @@ public final class PlannedCorrection {
     return rows.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
   }
 
-  /** The visit with its steps as one change, or why it is not planned. Pure and possibly long. */
-  public static Change of(Almanac almanac, IdSource ids, Wish wish, LocalDate today) {
+  /**
+   * The visit with its steps as one change, or why it is not planned. Pure and possibly long.
+   *
+   * @param experience as the plan was reckoned with; learning it anew takes longest
+   */
+  public static Change of(
+      Almanac almanac, Experience experience, IdSource ids, Wish wish, LocalDate today) {
     Id<Surface> id = wish.asked().surface();
     if (almanac.surfaces().stream().noneMatch(s -> s.id().equals(id))) {
       return Change.refused(
@@ -91,9 +96,7 @@ public final class PlannedCorrection {
           "a visit is planned for today or later, not for " + wish.day(),
           "Write another day");
     }
-    FewestPasses passes =
-        FewestPasses.on(
-            almanac, Experience.of(almanac, today), id, wish.asked().said(today), today);
+    FewestPasses passes = FewestPasses.on(almanac, experience, id, wish.asked().said(today), today);
     Agreed agreed = wish.asked().agreed(passes.seen(), passes.limit());
     Judged judged = passes.judge(agreed, wish.stages());
     return judged instanceof Judged.Fits fits

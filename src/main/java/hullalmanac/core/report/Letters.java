@@ -19,8 +19,6 @@ public final class Letters {
           new Field("when", "when it is best renewed"),
           new Field("business", "your business"));
 
-  private static final String FORECAST = "This is a forecast, not a guarantee.";
-
   /** A field of a letter. */
   public record Field(String name, String meaning) {}
 
@@ -38,16 +36,18 @@ public final class Letters {
               """
               Dear {{name}},
 
-              on {{boat}}{{#harbour}} at {{harbour}}{{/harbour}} the protection is about to wear off. \
+              I keep an eye on what protects {{boat}}{{#harbour}} at {{harbour}}{{/harbour}}. \
+              This comes up first:
+
               {{surfaces}}: {{when}}.
+
               Cleaning comes first, then a new coat; the sooner it is done, the less has to come off.
-              %s
+              A day that lies ahead is a forecast, not a guarantee.
 
               Shall I come by?
 
               {{business}}
               """
-                  .formatted(FORECAST)
                   .strip());
       case OTHER -> new Words("{{boat}}", "Dear {{name}},\n\n\n\n{{business}}");
     };

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -120,7 +121,28 @@ final class Draws {
         .toList();
   }
 
-  private List<Draw> all(Visit visit, Function<Surface, Boolean> of) {
+  /**
+   * Whether a step needs a product of which nobody knows which, or on what surfaces: it draws
+   * nothing, which is not the same as needing nothing.
+   *
+   * @param of whether a surface is still to be counted
+   */
+  boolean untold(Visit visit, Step step, Predicate<Surface> of) {
+    List<Surface> on = surfaces(visit, step);
+    Optional<Product> product = product(step);
+    boolean needs =
+        product.map(p -> use.millilitres(step, p).isPresent()).orElse(needsSome(step.kind()));
+    return needs
+        && (product.isEmpty() || on.isEmpty())
+        && (on.isEmpty() || on.stream().anyMatch(of));
+  }
+
+  /** Nobody lays anything on to look; what else was done may have needed nothing. */
+  private static boolean needsSome(StepKind kind) {
+    return kind != StepKind.INSPECT && kind != StepKind.OTHER;
+  }
+
+  private List<Draw> all(Visit visit, Predicate<Surface> of) {
     Map<Id<Surface>, Long> late = new HashMap<>();
     List<Draw> all = new ArrayList<>();
     for (Step step : steps(visit)) {
@@ -129,7 +151,7 @@ final class Draws {
         continue;
       }
       for (Surface surface : surfaces(visit, step)) {
-        if (of.apply(surface)) {
+        if (of.test(surface)) {
           long days = late.computeIfAbsent(surface.id(), id -> late(visit, surface));
           all.add(draw(step, product.get(), surface, step.day().plusDays(days)));
         }

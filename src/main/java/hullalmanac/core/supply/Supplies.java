@@ -29,7 +29,8 @@ import java.util.stream.Collectors;
  * @param pads by what they are called
  * @param visits planned until that day
  * @param likeLast those of them without steps that are reckoned like the last of their care plan
- * @param withoutSteps those of them of which nobody knows yet what they need
+ * @param unknown those of them of which nobody knows yet all that they need: no steps, a step
+ *     without its product, or one on the whole of a boat whose surfaces nobody wrote down
  * @param noBottle how many steps that were done took a product of which none of its bottles in the
  *     record was open
  */
@@ -40,7 +41,7 @@ public record Supplies(
     List<PadWear> pads,
     int visits,
     int likeLast,
-    int withoutSteps,
+    int unknown,
     int noBottle) {
   public Supplies {
     bottles = List.copyOf(bottles);
@@ -77,7 +78,15 @@ public record Supplies(
   }
 
   private static boolean unknown(Visit visit, Draws draws, Planned planned) {
-    return draws.steps(visit).isEmpty() && !planned.like().containsKey(visit);
+    Visit last = planned.like().get(visit);
+    if (last != null) {
+      return draws.steps(last).stream()
+          .anyMatch(s -> draws.untold(last, s, surface -> Draws.done(last, surface)));
+    }
+    return draws.steps(visit).isEmpty()
+        || draws.steps(visit).stream()
+            .filter(s -> !s.day().isAfter(planned.until()))
+            .anyMatch(s -> draws.untold(visit, s, surface -> Draws.planned(visit, surface)));
   }
 
   private static boolean hasBottle(Almanac almanac, Product product) {

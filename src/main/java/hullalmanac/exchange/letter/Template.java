@@ -12,7 +12,7 @@ import java.util.TreeSet;
  */
 public final class Template {
   private static final Mustache.Compiler PLAIN =
-      Mustache.compiler().escapeHTML(false).emptyStringIsFalse(true);
+      Mustache.compiler().escapeHTML(false).emptyStringIsFalse(true).strictSections(true);
 
   private static final Refused BRACES =
       new Refused(

@@ -29,6 +29,11 @@ public record CardState(
     tools = List.copyOf(tools);
   }
 
+  /** The same, where one is expected back at another time. */
+  public CardState expecting(String typed, String said) {
+    return new CardState(title, facts, typed, said, runoff, steps, now, checks, tools, standing);
+  }
+
   /**
    * A step in the list.
    *

@@ -166,7 +166,7 @@ final class CardWords {
     long to = dwell.longest().toMinutes();
     return "Dwells "
         + (from == to || from == 0 ? (from == 0 ? "up to " : "") + to : from + " to " + to)
-        + " minutes"
+        + (to == 1 ? " minute" : " minutes")
         + (dwell.practice() ? " (common practice, no source; the label comes first)" : "")
         + ". Do not let it dry.";
   }

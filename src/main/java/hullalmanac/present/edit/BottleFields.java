@@ -22,11 +22,11 @@ final class BottleFields {
         (b, typed) -> left(b, NumberEntry.readWhole(typed), make.today()));
   }
 
-  /** A cell that is always empty: what is written in it is left today, also the same once more. */
+  /** A cell that is always empty: what is written in it was seen today, also the same once more. */
   static FieldOf<Bottle> weighed(FieldMaker make) {
     return new FieldOf<>(
         "weighed",
-        "Left today, ml",
+        "Seen today, ml",
         new Input.Line("weighed or guessed"),
         b -> "",
         (b, typed) -> {

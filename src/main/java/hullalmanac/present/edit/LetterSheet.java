@@ -9,11 +9,9 @@ import hullalmanac.core.record.Role;
 import hullalmanac.core.report.Letters;
 import hullalmanac.core.report.MailDraft;
 import hullalmanac.present.Desk;
-import hullalmanac.present.Lookups;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.LetterWords;
 import hullalmanac.service.Fleet;
@@ -23,49 +21,30 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** A letter about a boat: filled in, changed by hand, then copied or written as a mail draft. */
-public final class LetterSheet implements Sheet {
-  private final Desk desk;
+public final class LetterSheet extends ShownSheet {
   private final Id<Boat> boat;
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
   private Optional<LetterKind> about = Optional.empty();
   private Optional<Party> to = Optional.empty();
   private Letters.Words letter = new Letters.Words("", "");
   private String written = "";
-  private Optional<String> trouble = Optional.empty();
 
   public LetterSheet(Desk desk, Id<Boat> boat) {
-    this.desk = desk;
+    super(desk);
     this.boat = boat;
   }
 
   @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(
-        fleet
-            .map(this::stateOf)
-            .orElseGet(() -> new SheetState("", "", List.of(), Optional.empty())));
+  void begin(Fleet first) {
+    about =
+        Optional.of(LetterWords.due(first, boat).isPresent() ? LetterKind.DUE : LetterKind.OTHER);
+    to = people(first).stream().findFirst();
+    fill(first);
   }
 
-  @Override
-  public void show(Fleet now) {
-    boolean first = fleet.isEmpty();
-    fleet = Optional.of(now);
-    if (first) {
-      about =
-          Optional.of(LetterWords.due(now, boat).isPresent() ? LetterKind.DUE : LetterKind.OTHER);
-      to = people(now).stream().findFirst();
-      fill(now);
-    }
-    publish();
-  }
-
-  private void publish() {
-    fleet.ifPresent(f -> view.accept(stateOf(f)));
+  private Optional<Boat> boat(Fleet fleet) {
+    return fleet.almanac().boats().stream().filter(b -> b.id().equals(boat)).findFirst();
   }
 
   /** Those who have to do with the boat, her owner first. */
@@ -81,12 +60,15 @@ public final class LetterSheet implements Sheet {
 
   /** Words the letter anew; what was changed by hand goes. */
   private void fill(Fleet fleet) {
+    written = "";
+    if (boat(fleet).isEmpty()) {
+      return;
+    }
     String name = to.map(Party::name).orElse("");
     Map<String, String> fields = LetterWords.of(fleet, boat, name);
     Letters.Words words =
         Letters.of(fleet.almanac(), about.orElseThrow(), to.map(Party::language).orElse(""));
     LetterService.Outcome outcome = LetterService.fill(words, fields);
-    written = "";
     if (outcome instanceof LetterService.Letter made) {
       letter = new Letters.Words(made.subject(), made.text());
       trouble = Optional.empty();
@@ -96,10 +78,14 @@ public final class LetterSheet implements Sheet {
     }
   }
 
-  private SheetState stateOf(Fleet fleet) {
-    String name = new Lookups(fleet.almanac(), fleet.asOf()).boat(boat).name();
+  @Override
+  SheetState stateOf(Fleet fleet) {
+    Optional<Boat> about = boat(fleet);
+    if (about.isEmpty()) {
+      return new SheetState("Not in the record", "", List.of(), Optional.empty());
+    }
     return new SheetState(
-        "A letter about " + name,
+        "A letter about " + about.get().name(),
         "Change what you like. You send it yourself: copy it into a message, or write it as a draft"
             + " that your mail program opens.",
         List.of(
@@ -111,7 +97,7 @@ public final class LetterSheet implements Sheet {
                         "about",
                         "About",
                         Arrays.stream(LetterKind.values()).map(LetterKind::words).toList(),
-                        about.map(LetterKind::words).orElse("")),
+                        this.about.map(LetterKind::words).orElse("")),
                     choice(
                         "to",
                         "To",
@@ -131,7 +117,7 @@ public final class LetterSheet implements Sheet {
                     new SheetState.Button("done", "Done", false))),
             new SheetState.Answer("text", reach(), "The text, for a message", letter.text()),
             new SheetState.Words(written)),
-        trouble);
+        Optional.empty());
   }
 
   private String reach() {
@@ -150,7 +136,8 @@ public final class LetterSheet implements Sheet {
 
   @Override
   public void enter(At at, String text) {
-    fleet.ifPresent(f -> enter(f, at.field(), text));
+    written = "";
+    fleet().ifPresent(f -> enter(f, at.field(), text));
     publish();
   }
 
@@ -175,7 +162,7 @@ public final class LetterSheet implements Sheet {
       desk.leave();
       return;
     }
-    fleet.ifPresent(f -> write(f.asOf()));
+    fleet().ifPresent(f -> write(f.asOf()));
   }
 
   private void write(LocalDate day) {
@@ -189,7 +176,7 @@ public final class LetterSheet implements Sheet {
             letter.subject(),
             letter.text());
     desk.ask(
-        edits -> edits.writeLetter(draft, day),
+        edits -> edits.writeLetter(draft, to.map(Party::name).orElse(""), day),
         outcome -> {
           written = outcome.file().map(f -> "Written to " + f + ". Open it to send it.").orElse("");
           trouble = outcome.refused();

@@ -9,35 +9,29 @@ import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Party;
-import hullalmanac.core.work.Change;
+import hullalmanac.core.record.With;
 import hullalmanac.core.work.NewBoat;
 import hullalmanac.core.work.PhoneCall;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** A boat from a phone call: five fields, and what she is like when it is known. */
-public final class NewBoatSheet implements Sheet {
+public final class NewBoatSheet extends ShownSheet {
   private static final String FORM = "call";
 
-  private final Desk desk;
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
-  private Optional<String> trouble = Optional.empty();
   private static final Call NOTHING =
       new Call("", "", "", Optional.empty(), "", Optional.empty(), BoatType.SLOOP);
 
   private final Draft<Call> draft = new Draft<>(FORM, NOTHING);
+  private final Making making;
   private boolean over;
 
   /**
@@ -53,32 +47,13 @@ public final class NewBoatSheet implements Sheet {
       BoatType type) {}
 
   public NewBoatSheet(Desk desk) {
-    this.desk = desk;
+    super(desk);
+    making = new Making(desk);
   }
 
   /** Whether something was written here that is neither in the record nor given up. */
   public boolean begun() {
     return !over && !draft.isStill(NOTHING);
-  }
-
-  @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(fleet.map(this::stateOf).orElse(empty()));
-  }
-
-  private static SheetState empty() {
-    return new SheetState("", "", List.of(), Optional.empty());
-  }
-
-  @Override
-  public void show(Fleet fleet) {
-    this.fleet = Optional.of(fleet);
-    publish();
-  }
-
-  private void publish() {
-    fleet.ifPresent(f -> view.accept(stateOf(f)));
   }
 
   private List<FieldOf<Call>> fields(Fleet fleet) {
@@ -116,8 +91,7 @@ public final class NewBoatSheet implements Sheet {
         label,
         new Input.Suggest(all),
         get,
-        (row, typed) ->
-            new Entry.Read<>(hullalmanac.core.record.With.component(row, id, typed.strip()), ""));
+        (row, typed) -> new Entry.Read<>(With.component(row, id, typed.strip()), ""));
   }
 
   private Optional<Id<Harbour>> known(Almanac almanac) {
@@ -131,7 +105,8 @@ public final class NewBoatSheet implements Sheet {
     return !draft.value().harbour().isEmpty() && known(fleet.almanac()).isEmpty();
   }
 
-  private SheetState stateOf(Fleet fleet) {
+  @Override
+  SheetState stateOf(Fleet fleet) {
     return new SheetState(
         "A new boat",
         "What one hears on the phone. Her surfaces come from the type; all can be changed later.",
@@ -141,17 +116,17 @@ public final class NewBoatSheet implements Sheet {
                 List.of(
                     new SheetState.Button("write", "Write her down", true),
                     new SheetState.Button("leave", "Leave it", false)))),
-        trouble);
+        Optional.empty());
   }
 
   @Override
   public Said say(At at, String text) {
-    return fleet.map(f -> draft.say(fields(f), at, text)).orElse(Said.NOTHING);
+    return fleet().map(f -> draft.say(fields(f), at, text)).orElse(Said.NOTHING);
   }
 
   @Override
   public void enter(At at, String text) {
-    fleet.ifPresent(f -> draft.enter(fields(f), at, text));
+    fleet().ifPresent(f -> draft.enter(fields(f), at, text));
     trouble = Optional.empty();
     publish();
   }
@@ -163,7 +138,7 @@ public final class NewBoatSheet implements Sheet {
       desk.leave();
       return;
     }
-    fleet.ifPresent(this::write);
+    fleet().ifPresent(this::write);
   }
 
   private void write(Fleet fleet) {
@@ -173,19 +148,13 @@ public final class NewBoatSheet implements Sheet {
       return;
     }
     PhoneCall heard = heard(fleet);
-    AtomicReference<Optional<Boat>> made = new AtomicReference<>(Optional.empty());
-    desk.change(
+    making.make(
         heard.boat() + " written down",
-        almanac -> {
-          Change change = NewBoat.from(almanac, desk.ids(), heard);
-          if (change instanceof Change.Ready ready) {
-            made.set(ready.put(Boat.class));
-          }
-          return change;
-        },
-        () -> {
+        almanac -> NewBoat.from(almanac, desk.ids(), heard),
+        Boat.class,
+        boat -> {
           over = true;
-          made.get().ifPresent(boat -> desk.openBoat(boat.id()));
+          desk.openBoat(boat.id());
         });
   }
 

@@ -14,9 +14,7 @@ import hullalmanac.core.finish.Supply;
 import hullalmanac.core.plan.SurfacePlans;
 import hullalmanac.core.record.Numbers;
 import hullalmanac.core.record.Product;
-import hullalmanac.core.record.Quantity;
 import hullalmanac.core.record.Texts;
-import hullalmanac.core.record.Unit;
 import hullalmanac.core.report.Caution;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.SheetState;
@@ -71,10 +69,7 @@ final class PassesBlocks {
   }
 
   private static String area(Area area) {
-    return ", "
-        + Quantity.of(area.squareMetres(), Unit.SQUARE_METRE).both()
-        + " "
-        + area.how().words();
+    return ", " + Roughly.area(area) + " " + area.how().words();
   }
 
   private String look() {
@@ -115,8 +110,8 @@ final class PassesBlocks {
         Texts.capital(b.spare().words()).equals("None to spare")
             ? "None to spare"
             : "To spare, " + b.spare().words(),
-        Numbers.plain(b.flatsMicrons()),
-        Numbers.plain(b.edgesMicrons()),
+        Roughly.microns(b.flatsMicrons(), b.basis()),
+        Roughly.microns(b.edgesMicrons(), b.basis()),
         b.basis().words());
   }
 
@@ -180,8 +175,8 @@ final class PassesBlocks {
             String.valueOf(plan.totals().minutes()),
             Numbers.plain(plan.totals().microns()),
             chance(plan.chance()),
-            Numbers.plain(plan.left().flatsMicrons()) + " µm",
-            Numbers.plain(plan.left().edgesMicrons()) + " µm",
+            Roughly.microns(plan.left().flatsMicrons(), plan.left().basis()) + " µm",
+            Roughly.microns(plan.left().edgesMicrons(), plan.left().basis()) + " µm",
             rests(plan),
             needs(plan),
             plan.staysBehind().isEmpty() ? "nothing seen" : String.join(" ", plan.staysBehind())));

@@ -13,7 +13,6 @@ import hullalmanac.core.record.Finish;
 import hullalmanac.core.record.Numbers;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Observation.GlossRead;
-import hullalmanac.core.record.Quantity;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Unit;
@@ -66,7 +65,7 @@ final class PassesFields {
             make.quantity("area", "Area", area, Asked::area),
             plans
                 .area()
-                .map(a -> Quantity.of(a.squareMetres(), Unit.SQUARE_METRE).to(area).text())
+                .map(a -> Roughly.area(a, area))
                 .map(text -> text + " by rule of thumb")
                 .orElse("not known, such as 24 m²")),
         hinted(
@@ -80,7 +79,7 @@ final class PassesFields {
   private String spare(Function<Budget, Double> microns) {
     return plans
         .spare()
-        .map(b -> Numbers.plain(microns.apply(b)) + ", all that can be spared")
+        .map(b -> Roughly.microns(microns.apply(b), b.basis()) + ", all that can be spared")
         .orElse("");
   }
 

@@ -2,6 +2,7 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.finish.Experience;
 import hullalmanac.core.finish.Plan;
+import hullalmanac.core.finish.Stage;
 import hullalmanac.core.finish.TestSpot;
 import hullalmanac.core.guide.Topic;
 import hullalmanac.core.plan.Asked;
@@ -9,7 +10,6 @@ import hullalmanac.core.plan.PlannedCorrection;
 import hullalmanac.core.plan.SurfacePlans;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Surface;
@@ -20,7 +20,6 @@ import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
@@ -29,24 +28,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Consumer;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * The fewest passes to an agreed finish of one surface of a boat. All is reckoned in the
  * background, the newest counts; nothing is written into the record but by the one act that plans a
  * visit.
  */
-public final class PassesSheet implements Sheet {
+public final class PassesSheet extends ShownSheet {
   private static final String AGREED = "agreed";
   private static final String MORE = "more";
   private static final String SPOTS = "spots";
   private static final String DAY = "when";
+  private static final String PLAN = "plan";
+  private static final String OFFER = "offer";
   private static final String TITLE = "Fewest passes";
-  private final Desk desk;
   private final Id<Boat> boat;
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
+  private final Making making;
   private Optional<Draft<Asked>> draft = Optional.empty();
   private Optional<Answer> answer = Optional.empty();
 
@@ -55,10 +54,18 @@ public final class PassesSheet implements Sheet {
 
   private final Map<String, Draft<SpotRow>> spots = new LinkedHashMap<>();
   private Draft<When> when = new Draft<>(DAY, new When(LocalDate.EPOCH));
-  private Optional<String> trouble = Optional.empty();
+
+  /**
+   * The stages of the plan that was chosen; while none was, or it is no more, the first is shown.
+   */
+  private Optional<List<Stage>> chosen = Optional.empty();
+
+  /** A button that was pressed while its answer was still to come. */
+  private Optional<String> kept = Optional.empty();
+
   private int spotsMade;
-  private int chosen;
   private long newest;
+  private long answered;
   private boolean nothingToCorrect;
 
   /**
@@ -72,50 +79,42 @@ public final class PassesSheet implements Sheet {
   public record When(LocalDate day) {}
 
   public PassesSheet(Desk desk, Id<Boat> boat) {
-    this.desk = desk;
+    super(desk);
     this.boat = boat;
+    making = new Making(desk);
   }
 
   @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    publish();
+  void begin(Fleet first) {
+    when = new Draft<>(DAY, new When(first.asOf()));
   }
 
   @Override
-  public void show(Fleet fleet) {
-    if (this.fleet.isEmpty()) {
-      when = new Draft<>(DAY, new When(fleet.asOf()));
-    }
-    this.fleet = Optional.of(fleet);
+  public void show(Fleet now) {
     experience = Optional.empty();
-    publish();
-    reckon();
-  }
-
-  private void publish() {
-    view.accept(fleet.map(this::stateOf).orElse(state("", "", List.of())));
-  }
-
-  private SheetState state(String title, String facts, List<SheetState.Block> blocks) {
-    return new SheetState(title, facts, blocks, trouble);
+    super.show(now);
+    reckon(now);
   }
 
   /** Asks the planner anew, with all that was written so far. */
-  private void reckon() {
-    if (fleet.isEmpty()) {
-      return;
-    }
+  private void reckon(Fleet now) {
     long mine = ++newest;
-    Fleet now = fleet.get();
+    publish();
     Optional<Asked> asked = draft.map(d -> With.component(d.value(), SPOTS, tried()));
+    Optional<Experience> known = experience;
     desk.reckon(
-        () -> answer(now, asked, experience),
+        () -> answer(now, asked, known),
         came -> {
           if (mine == newest) {
+            answered = mine;
             arrived(came);
           }
         });
+  }
+
+  /** Whether what is shown answers an older question than what is written. */
+  private boolean reckoning() {
+    return answered != newest;
   }
 
   /** Absent where nothing on the boat is corrected by stages. */
@@ -141,12 +140,45 @@ public final class PassesSheet implements Sheet {
         a -> {
           Id<Surface> surface = a.plans().surface().id();
           if (draft.filter(d -> d.value().surface().equals(surface)).isEmpty()) {
-            draft = Optional.of(new Draft<>(AGREED, Asked.of(surface)));
-            spots.clear();
+            begin(surface);
           }
-          chosen = Math.min(chosen, Math.max(0, a.plans().choices().size() - 1));
         });
+    Optional<String> pressed = kept;
+    kept = Optional.empty();
     publish();
+    pressed.ifPresent(this::actIfStillThere);
+  }
+
+  /** Another surface has a test spot, an area and a thickness of its own. */
+  private void begin(Id<Surface> surface) {
+    draft = Optional.of(new Draft<>(AGREED, Asked.of(surface)));
+    spots.clear();
+    chosen = Optional.empty();
+  }
+
+  /** Does what was pressed before the plans came, unless the one chosen is not among them. */
+  private void actIfStillThere(String button) {
+    boolean gone =
+        chosen.isPresent() && answer.isPresent() && chosenIn(answer.get().plans()).isEmpty();
+    if (gone) {
+      trouble =
+          Optional.of("The plan you chose is not among them any more: look, then press again.");
+      publish();
+    } else {
+      act(button);
+    }
+  }
+
+  /** The place of the plan that was chosen; absent where none was, or it is not among them. */
+  private OptionalInt chosenIn(SurfacePlans plans) {
+    List<Plan> all = plans.choices();
+    return IntStream.range(0, all.size())
+        .filter(i -> chosen.equals(Optional.of(all.get(i).stages())))
+        .findFirst();
+  }
+
+  private PassesBlocks blocks(Answer a) {
+    return new PassesBlocks(a.plans(), chosenIn(a.plans()).orElse(0));
   }
 
   private List<TestSpot> tried() {
@@ -179,39 +211,52 @@ public final class PassesSheet implements Sheet {
         .orElse("This boat is not in the record");
   }
 
-  private SheetState stateOf(Fleet fleet) {
+  @Override
+  SheetState stateOf(Fleet fleet) {
     if (nothingToCorrect) {
-      return state(
-          name(fleet), TITLE + ": nothing on this boat is corrected by stages.", List.of());
+      return state(fleet, ": nothing on this boat is corrected by stages.", List.of());
     }
     if (answer.isEmpty() || draft.isEmpty()) {
-      return state(name(fleet), TITLE + ": reckoning …", List.of());
+      return state(fleet, ": reckoning …", List.of());
     }
-    Answer a = answer.get();
-    PassesBlocks blocks = new PassesBlocks(a.plans(), chosen);
-    PassesFields fields = fields(fleet, a);
     return state(
-        name(fleet),
-        TITLE + " to an agreed gloss. Nothing is written down before you plan it.",
-        List.of(
-            draft.get().form("", fields.agreed()),
-            blocks.standing(),
-            blocks.remarks(),
-            blocks.plans(),
-            blocks.way(),
-            blocks.takes(),
-            blocks.stays(),
-            tries(fields),
-            new SheetState.Buttons(
-                List.of(new SheetState.Button("add spot", "Add a test spot", false))),
-            as(MORE, draft.get().form("What else is known or agreed", fields.more())),
-            blocks.cautions(),
-            when.form("", day(fleet)),
-            new SheetState.Buttons(
-                List.of(
-                    new SheetState.Button("plan", "Plan a visit with these steps", true),
-                    new SheetState.Button("offer", "Offer it in an estimate", false),
-                    new SheetState.Button("leave", "Back", false)))));
+        fleet,
+        reckoning()
+            ? ": reckoning …" + kept.map(PassesSheet::follows).orElse("")
+            : " to an agreed gloss. Nothing is written down before you plan it.",
+        shown(fleet, answer.get(), draft.get()));
+  }
+
+  private static String follows(String button) {
+    return button.equals(PLAN) ? " then the visit is planned." : " then the estimate is made.";
+  }
+
+  private SheetState state(Fleet fleet, String facts, List<SheetState.Block> blocks) {
+    return new SheetState(name(fleet), TITLE + facts, blocks, Optional.empty());
+  }
+
+  private List<SheetState.Block> shown(Fleet fleet, Answer a, Draft<Asked> written) {
+    PassesBlocks blocks = blocks(a);
+    PassesFields fields = fields(fleet, a);
+    return List.of(
+        written.form("", fields.agreed()),
+        blocks.standing(),
+        blocks.remarks(),
+        blocks.plans(),
+        blocks.way(),
+        blocks.takes(),
+        blocks.stays(),
+        tries(fields),
+        new SheetState.Buttons(
+            List.of(new SheetState.Button("add spot", "Add a test spot", false))),
+        as(MORE, written.form("What else is known or agreed", fields.more())),
+        blocks.cautions(),
+        when.form("", day(fleet)),
+        new SheetState.Buttons(
+            List.of(
+                new SheetState.Button(PLAN, "Plan a visit with these steps", true),
+                new SheetState.Button(OFFER, "Offer it in an estimate", false),
+                new SheetState.Button("leave", "Back", false))));
   }
 
   private static SheetState.Form as(String id, SheetState.Form form) {
@@ -233,6 +278,7 @@ public final class PassesSheet implements Sheet {
 
   @Override
   public Said say(At at, String text) {
+    Optional<Fleet> fleet = fleet();
     if (fleet.isEmpty() || answer.isEmpty() || draft.isEmpty()) {
       return Said.NOTHING;
     }
@@ -244,19 +290,18 @@ public final class PassesSheet implements Sheet {
               .map(d -> d.say(fields(fleet.get(), answer.get()).spot(), at, text))
               .orElse(Said.NOTHING);
       case PassesBlocks.PLANS ->
-          new Said(
-              new PassesBlocks(answer.get().plans(), chosen).inFull(Integer.parseInt(at.row())),
-              false);
+          new Said(blocks(answer.get()).inFull(Integer.parseInt(at.row())), false);
       default -> Said.NOTHING;
     };
   }
 
   @Override
   public void enter(At at, String text) {
+    Optional<Fleet> fleet = fleet();
     if (fleet.isEmpty() || answer.isEmpty() || draft.isEmpty()) {
       return;
     }
-    trouble = Optional.empty();
+    otherwise();
     if (at.block().equals(DAY)) {
       when.enter(day(fleet.get()), at, text);
       publish();
@@ -265,39 +310,47 @@ public final class PassesSheet implements Sheet {
     if (at.block().equals(SPOTS) && spots.containsKey(at.row())) {
       spots.get(at.row()).enter(fields(fleet.get(), answer.get()).spot(), at, text);
     } else if (at.block().equals(AGREED) || at.block().equals(MORE)) {
-      written(at, text);
+      written(fleet.get(), at, text);
     }
-    publish();
-    reckon();
+    reckon(fleet.get());
   }
 
-  /** Another surface has a test spot, an area and a thickness of its own. */
-  private void written(At at, String text) {
-    Id<Surface> before = draft.orElseThrow().value().surface();
-    draft.get().enter(all(fleet.orElseThrow(), answer.orElseThrow()), at, text);
-    Id<Surface> now = draft.get().value().surface();
-    if (!now.equals(before)) {
-      draft = Optional.of(new Draft<>(AGREED, Asked.of(now)));
-      spots.clear();
-      chosen = 0;
+  private void written(Fleet fleet, At at, String text) {
+    Draft<Asked> now = draft.orElseThrow();
+    Id<Surface> before = now.value().surface();
+    now.enter(all(fleet, answer.orElseThrow()), at, text);
+    if (!now.value().surface().equals(before)) {
+      begin(now.value().surface());
     }
+  }
+
+  /** What was pressed before its answer came was meant for what was written then. */
+  private void otherwise() {
+    trouble =
+        kept.map(button -> "Something was written after you pressed: look, then press again.");
+    kept = Optional.empty();
   }
 
   @Override
   public void remove(String block, String row) {
     if (block.equals(SPOTS)) {
+      otherwise();
       spots.remove(row);
-      publish();
-      reckon();
+      fleet().ifPresent(this::reckon);
     }
   }
 
   /** Shows a plan in full. */
   @Override
   public void press(At at) {
-    if (at.block().equals(PassesBlocks.PLANS)) {
-      chosen = Integer.parseInt(at.row());
-      publish();
+    if (at.block().equals(PassesBlocks.PLANS) && answer.isPresent()) {
+      List<Plan> all = answer.get().plans().choices();
+      int row = Integer.parseInt(at.row());
+      if (row < all.size()) {
+        otherwise();
+        chosen = Optional.of(all.get(row).stages());
+        publish();
+      }
     }
   }
 
@@ -308,57 +361,62 @@ public final class PassesSheet implements Sheet {
         spots.put("spot " + ++spotsMade, new Draft<>(SPOTS, SpotRow.NEW));
         publish();
       }
-      case "plan" -> plan();
-      case "offer" -> offer();
-      case "leave" -> desk.leave();
+      case PLAN, OFFER -> {
+        if (reckoning()) {
+          kept = Optional.of(button);
+          publish();
+        } else {
+          act(button);
+        }
+      }
+      case "leave" -> {
+        kept = Optional.empty();
+        desk.leave();
+      }
       default -> throw new IllegalArgumentException("no button is called " + button);
     }
   }
 
-  private void plan() {
-    trouble = fleet.flatMap(f -> answer.flatMap(a -> untaken(f, a)));
+  /** Plans or offers the plan that is shown, which answers what is written. */
+  private void act(String button) {
+    trouble = fleet().flatMap(f -> answer.flatMap(a -> untaken(f, a)));
     publish();
-    if (trouble.isPresent() || answer.isEmpty() || draft.isEmpty()) {
+    if (trouble.isPresent() || fleet().isEmpty() || answer.isEmpty() || draft.isEmpty()) {
       return;
     }
-    Plan plan = answer.get().plans().choices().get(chosen);
+    Answer a = answer.get();
+    Plan plan = a.plans().choices().get(chosenIn(a.plans()).orElse(0));
+    if (button.equals(PLAN)) {
+      plan(fleet().get(), a, plan);
+    } else {
+      offer(fleet().get(), a, plan);
+    }
+  }
+
+  private void plan(Fleet now, Answer a, Plan plan) {
     PlannedCorrection.Wish wish =
         new PlannedCorrection.Wish(
-            With.component(draft.get().value(), SPOTS, tried()), plan.stages(), when.value().day());
-    LocalDate today = fleet.orElseThrow().asOf();
-    AtomicReference<Optional<Visit>> made = new AtomicReference<>(Optional.empty());
-    desk.change(
-        name(fleet.get()) + ": a visit planned",
-        almanac -> {
-          Change change = PlannedCorrection.of(almanac, desk.ids(), wish, today);
-          if (change instanceof Change.Ready ready) {
-            made.set(ready.put(Visit.class));
-          }
-          return change;
-        },
-        () -> made.get().ifPresent(v -> desk.open(new VisitSheet(desk, v.id()))));
+            With.component(draft.orElseThrow().value(), SPOTS, tried()),
+            plan.stages(),
+            when.value().day());
+    making.make(
+        name(now) + ": a visit planned",
+        almanac -> PlannedCorrection.of(almanac, a.experience(), desk.ids(), wish, now.asOf()),
+        Visit.class,
+        visit -> desk.open(new VisitSheet(desk, visit.id())));
   }
 
   /** Makes an estimate of the plan that is shown. */
-  private void offer() {
-    trouble = fleet.flatMap(f -> answer.flatMap(a -> untaken(f, a)));
-    publish();
-    if (trouble.isPresent() || answer.isEmpty() || draft.isEmpty()) {
-      return;
-    }
-    Plan plan = answer.get().plans().choices().get(chosen);
-    LocalDate today = fleet.orElseThrow().asOf();
-    Id<Surface> surface = draft.get().value().surface();
-    double gloss = answer.get().plans().agreed().gloss();
-    AtomicReference<Optional<Estimate>> made = new AtomicReference<>(Optional.empty());
-    desk.edit(
-        name(fleet.get()) + ": an estimate begun",
-        almanac -> {
-          Edit edit = OfferedPlan.of(almanac, desk.ids(), surface, plan, gloss, today);
-          made.set(Optional.of((Estimate) edit.put().get(0)));
-          return edit;
-        },
-        () -> made.get().ifPresent(e -> desk.open(new EstimateSheet(desk, e.id()))));
+  private void offer(Fleet now, Answer a, Plan plan) {
+    Id<Surface> surface = a.plans().surface().id();
+    double gloss = a.plans().agreed().gloss();
+    making.make(
+        name(now) + ": an estimate begun",
+        almanac ->
+            Change.checked(
+                almanac, OfferedPlan.of(almanac, desk.ids(), surface, plan, gloss, now.asOf())),
+        Estimate.class,
+        estimate -> desk.open(new EstimateSheet(desk, estimate.id())));
   }
 
   /** What stands on the sheet and was not taken, or that there is no plan. */

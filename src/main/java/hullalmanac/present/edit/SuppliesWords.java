@@ -104,12 +104,16 @@ record SuppliesWords(LocalDate today) {
               + " planned visits have no steps yet and are reckoned like the last of their care"
               + " plan.");
     }
-    if (s.withoutSteps() > 0) {
+    if (s.unknown() > 0) {
       sentences.add(
-          s.withoutSteps()
+          s.unknown()
               + " of "
               + s.visits()
-              + " planned visits say nothing yet of what they need; it is not in it.");
+              + " planned visits "
+              + (s.unknown() == 1 ? "does" : "do")
+              + " not say yet all that "
+              + (s.unknown() == 1 ? "it needs" : "they need")
+              + "; what is missing is not in it.");
     }
     if (s.noBottle() > 0) {
       sentences.add(
@@ -125,9 +129,17 @@ record SuppliesWords(LocalDate today) {
         supplies.map(s -> "Enough until " + DateWords.dated(s.until())).orElse("Enough"),
         List.of("Product", "Needed, ml", "Left then, ml", "Enough", "What to know", "Known by"),
         supplies.map(Supplies::enough).orElse(List.of()).stream().map(this::row).toList(),
-        supplies.isPresent()
-            ? "Nothing that is planned until then needs a product."
-            : "Reckoning …");
+        supplies.map(SuppliesWords::nothing).orElse("Reckoning …"));
+  }
+
+  /** Why no product is needed, as far as that is known. */
+  private static String nothing(Supplies s) {
+    if (s.unknown() == 0) {
+      return "Nothing that is planned until then needs a product.";
+    }
+    return s.unknown() == s.visits()
+        ? "No planned visit says yet what it needs."
+        : "What the planned visits say until now needs no product.";
   }
 
   private List<String> row(Enough e) {

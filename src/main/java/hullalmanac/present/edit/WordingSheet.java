@@ -4,17 +4,17 @@ import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
-import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.LetterKind;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Wording;
 import hullalmanac.core.report.Letters;
+import hullalmanac.core.work.NewKeys;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Lookups;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.LetterWords;
 import hullalmanac.service.Fleet;
@@ -24,44 +24,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /** How letters are worded, and how one of them would read. */
-public final class WordingSheet implements Sheet {
+public final class WordingSheet extends ShownSheet {
   private static final String WHICH = "which";
   private static final String WORDS = "words";
   private static final String SUBJECT = "subject";
   private static final String TEXT = "text";
 
-  private final Desk desk;
   private final Map<String, String> refused = new HashMap<>();
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
   private LetterKind kind = LetterKind.DUE;
   private String language = "";
 
   public WordingSheet(Desk desk) {
-    this.desk = desk;
-  }
-
-  @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(
-        fleet
-            .map(this::stateOf)
-            .orElseGet(() -> new SheetState("", "", List.of(), Optional.empty())));
-  }
-
-  @Override
-  public void show(Fleet fleet) {
-    this.fleet = Optional.of(fleet);
-    publish();
-  }
-
-  private void publish() {
-    fleet.ifPresent(f -> view.accept(stateOf(f)));
+    super(desk);
   }
 
   private Letters.Words now(Fleet fleet) {
@@ -70,7 +47,8 @@ public final class WordingSheet implements Sheet {
         refused.getOrDefault(SUBJECT, kept.subject()), refused.getOrDefault(TEXT, kept.text()));
   }
 
-  private SheetState stateOf(Fleet fleet) {
+  @Override
+  SheetState stateOf(Fleet fleet) {
     Letters.Words now = now(fleet);
     boolean own = Letters.own(fleet.almanac(), kind, language).isPresent();
     return new SheetState(
@@ -162,7 +140,7 @@ public final class WordingSheet implements Sheet {
 
   @Override
   public void enter(At at, String text) {
-    if (fleet.isEmpty()) {
+    if (fleet().isEmpty()) {
       return;
     }
     if (problem(at.field(), text).isPresent()) {
@@ -174,7 +152,7 @@ public final class WordingSheet implements Sheet {
     switch (at.field()) {
       case "kind" -> turnTo(byWords(text), language);
       case "language" -> turnTo(kind, text.strip());
-      default -> write(fleet.get(), at.field(), text);
+      default -> write(at.field(), text);
     }
   }
 
@@ -193,39 +171,33 @@ public final class WordingSheet implements Sheet {
   }
 
   /** An empty text means: as it came. */
-  private void write(Fleet fleet, String field, String text) {
-    Letters.Words kept = Letters.of(fleet.almanac(), kind, language);
-    Letters.Words starter = Letters.starter(kind);
-    boolean subject = field.equals(SUBJECT);
-    Letters.Words wanted =
-        new Letters.Words(
-            subject ? orElse(Texts.oneLine(text), starter.subject()) : kept.subject(),
-            subject ? kept.text() : orElse(Texts.lines(text), starter.text()));
+  private void write(String field, String text) {
     LetterKind about = kind;
     String in = language;
-    desk.edit(
-        "Letters, " + about.words(),
-        almanac -> edit(almanac, desk.ids().next(), new Wanted(about, in, wanted)));
+    desk.edit("Letters, " + about.words(), almanac -> edit(almanac, about, in, field, text));
   }
 
-  private record Wanted(LetterKind kind, String language, Letters.Words words) {}
-
-  private static Edit edit(Almanac almanac, Id<Wording> fresh, Wanted wanted) {
-    Optional<Wording> own = Letters.own(almanac, wanted.kind(), wanted.language());
-    if (wanted.language().isEmpty() && wanted.words().equals(Letters.starter(wanted.kind()))) {
+  /** The one text as it was written, the other as it stands in the record by then. */
+  private Edit edit(Almanac almanac, LetterKind about, String in, String field, String text) {
+    Letters.Words starter = Letters.starter(about);
+    Letters.Words kept = Letters.of(almanac, about, in);
+    Letters.Words wanted =
+        field.equals(SUBJECT)
+            ? new Letters.Words(orElse(Texts.oneLine(text), starter.subject()), kept.text())
+            : new Letters.Words(kept.subject(), orElse(Texts.lines(text), starter.text()));
+    Optional<Wording> own = Letters.own(almanac, about, in);
+    if (in.isEmpty() && wanted.equals(starter)) {
       return Edit.remove(own.stream().toList());
     }
     return Edit.put(
         new Wording(
-            own.map(Wording::id).orElse(fresh),
+            own.map(Wording::id).orElseGet(() -> desk.ids().next()),
             own.map(Wording::key)
-                .orElse(
-                    wanted.kind().code()
-                        + (wanted.language().isEmpty() ? "" : "-" + wanted.language())),
-            wanted.kind(),
-            wanted.language(),
-            wanted.words().subject(),
-            wanted.words().text()));
+                .orElseGet(() -> new NewKeys(almanac).next(Kind.WORDING, about.code(), in)),
+            about,
+            in,
+            wanted.subject(),
+            wanted.text()));
   }
 
   private static String orElse(String text, String otherwise) {

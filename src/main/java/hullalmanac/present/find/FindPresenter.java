@@ -111,6 +111,10 @@ public final class FindPresenter {
   public void take() {
     if (state.chosen() >= 0) {
       Target target = state.hits().get(state.chosen()).target();
+      if (fleet.filter(f -> !target.isIn(f.almanac())).isPresent()) {
+        publish(said(state.text(), "That is no longer in the record."));
+        return;
+      }
       take.accept(target);
       leave();
     }

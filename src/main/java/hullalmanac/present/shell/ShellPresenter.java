@@ -475,15 +475,15 @@ public final class ShellPresenter implements Desk {
     card.open(visit);
   }
 
-  /** Shows the card of the visit that is open; on a boat's page, of her next planned one. */
+  /** Shows the card of the visit that is open; elsewhere at a boat, of her next planned one. */
   public void openCard() {
     boolean onBoat = trail.now().place() == Place.BOATS;
     Optional<Id<Visit>> next = onBoat ? boats.nextVisit() : Optional.empty();
     trail
         .now()
         .sheet()
-        .map(Sheet::visit)
-        .orElse(next)
+        .flatMap(Sheet::visit)
+        .or(() -> next)
         .ifPresentOrElse(this::showCard, () -> say(NO_VISIT));
   }
 
@@ -531,20 +531,23 @@ public final class ShellPresenter implements Desk {
     }
   }
 
-  /** Keeps in mind for finding which boat is shown. */
+  /** Keeps in mind for finding, and for going back, which boat is shown. */
   private void rememberBoat() {
     if (trail.now().place() == Place.BOATS) {
       boats.chosen().ifPresent(find::opened);
+      boats.chosen().ifPresent(trail::choose);
     }
   }
 
   /** Goes back to where one was before; stays where there is no before. */
   public void back() {
+    rememberBoat();
     trail.back().ifPresent(this::show);
   }
 
   /** Goes forward again after going back. */
   public void forward() {
+    rememberBoat();
     trail.forward().ifPresent(this::show);
   }
 

@@ -28,6 +28,11 @@ final class Trail {
     return spots.get(at);
   }
 
+  /** Where one is, another boat was chosen: going back leads to her. */
+  void choose(Id<Boat> boat) {
+    spots.set(at, new Spot(now().place(), Optional.of(boat), now().sheet()));
+  }
+
   /** Goes somewhere new; what lay ahead is forgotten. */
   void visit(Spot spot) {
     if (!now().equals(spot)) {

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The fields of the change log as a person calls them, and what stands in them. */
 public record ChangeWords(Business business, ZoneId zone) {
@@ -18,16 +19,16 @@ public record ChangeWords(Business business, ZoneId zone) {
   private static final Map<String, String> NAMES =
       Map.of(
           "loa_mm", "length",
-          "beam_mm", "beam",
-          "freeboard_mm", "freeboard",
-          "size_ml", "size",
-          "left_ml", "left",
-          "price_minor", "price",
           "timed_since", "timed since",
           "ended_how", "how it ended",
-          "ended_seen", "state when it ended");
+          "ended_seen", "state when it ended",
+          "tax_inclusive", "taxes are in the prices",
+          "tax_at", "taxes are rounded",
+          "sequence", "place in the series");
   private static final Set<String> YES_OR_NO =
-      Set.of("yearly", "soot", "leaves_wax", "label_for_cars", "non_slip");
+      Set.of("yearly", "soot", "leaves_wax", "label_for_cars", "non_slip", "tax_inclusive");
+  private static final Pattern UNIT = Pattern.compile("_(mm|ml|minor)$");
+  private static final Pattern CODE = Pattern.compile("[a-z]+(-[a-z]+)+");
 
   /** A moment as the clock on the wall shows it. */
   public String time(Instant at) {
@@ -36,7 +37,8 @@ public record ChangeWords(Business business, ZoneId zone) {
 
   /** The name of a field. */
   public static String name(String field) {
-    return NAMES.getOrDefault(field, field.replace('_', ' '));
+    String bare = UNIT.matcher(field).replaceFirst("");
+    return NAMES.getOrDefault(field, bare.replaceFirst("_percent$", ", %").replace('_', ' '));
   }
 
   /** What stood in a field; empty where nothing did. */
@@ -53,12 +55,17 @@ public record ChangeWords(Business business, ZoneId zone) {
       return business.units() == Business.Units.FEET ? length.feetAndInches() : length.metresText();
     }
     if (field.endsWith("_minor")) {
-      Money money = new Money(Long.parseLong(value), business.currency());
-      return money.amount().toPlainString() + " " + business.currency().getCurrencyCode();
+      return new Money(Long.parseLong(value), business.currency()).words();
     }
     if (field.endsWith("_ml")) {
       return value + " ml";
     }
-    return YES_OR_NO.contains(field) ? (value.equals("1") ? "yes" : "no") : value;
+    if (field.equals("signature")) {
+      return "drawn";
+    }
+    if (YES_OR_NO.contains(field)) {
+      return value.equals("1") ? "yes" : "no";
+    }
+    return CODE.matcher(value).matches() ? value.replace('-', ' ') : value;
   }
 }

@@ -23,6 +23,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 
 /** The card of a visit: steps, the step shown in full, what to see to and what to bring. */
@@ -36,6 +37,8 @@ public final class CardPanel extends JPanel {
   private final transient List<JTextArea> rows = new ArrayList<>();
   private transient JTextArea large = CardParts.clock();
   private transient JTextArea toDo = CardParts.strong("");
+  private transient JTextField back = new JTextField();
+  private transient JTextArea backSaid = CardParts.strong("");
 
   public CardPanel(CardPresenter presenter) {
     super(new BorderLayout());
@@ -47,12 +50,26 @@ public final class CardPanel extends JPanel {
     Act.within(scroll, "PAGE_UP", () -> presenter.go(-1));
   }
 
-  /** Shows a card; nothing happens when it is shown as it is already. */
+  /**
+   * Shows a card. When one is expected back is put in its place: it is written by going elsewhere,
+   * and what one goes to must not be built anew under one's hands.
+   */
   public void show(CardState state) {
-    if (!shown.equals(Optional.of(state))) {
-      shown = Optional.of(state);
+    boolean same =
+        shown.filter(s -> s.expecting(state.back(), state.backSaid()).equals(state)).isPresent();
+    shown = Optional.of(state);
+    if (same) {
+      expect(state);
+    } else {
       again();
     }
+  }
+
+  private void expect(CardState state) {
+    if (!back.getText().strip().equals(state.back())) {
+      back.setText(state.back());
+    }
+    put(backSaid, state.backSaid());
   }
 
   /** Shows what goes with the clock. */
@@ -62,7 +79,8 @@ public final class CardPanel extends JPanel {
     }
     put(large, now.large());
     put(toDo, now.words());
-    toDo.setForeground(Theme.colour(now.urgent() ? "accent" : "quiet"));
+    toDo.setForeground(
+        now.urgent() ? Theme.colour("accent") : UIManager.getColor("Label.foreground"));
   }
 
   private static void put(JTextArea area, String text) {
@@ -127,25 +145,28 @@ public final class CardPanel extends JPanel {
   private JPanel head(CardState state) {
     JPanel head = CardParts.clear("insets 0, fillx", "[grow, fill]20[200, fill]12[]", "");
     head.add(CardParts.heading(state.title() + ", " + state.facts()), "wmin 100");
-    JTextField back = new JTextField(state.back());
+    JTextField field = new JTextField(state.back());
+    back = field;
     back.setName("back by");
     back.setFont(CardParts.text("").getFont());
     back.putClientProperty("JTextField.placeholderText", "back by, 16:30");
     back.getAccessibleContext().setAccessibleName("Expected back by");
-    Act.on(back, "ENTER", () -> presenter.back(back.getText()));
+    Act.on(back, "ENTER", () -> presenter.back(field.getText()));
     back.addFocusListener(
         new FocusAdapter() {
           @Override
           public void focusLost(FocusEvent e) {
-            presenter.back(back.getText());
+            presenter.back(field.getText());
           }
         });
     head.add(back, CardParts.HIGH + ", aligny top");
     head.add(
         CardParts.button("leave", "Leave", presenter::leave),
         CardParts.HIGH + ", aligny top, wrap");
-    head.add(CardParts.quiet(state.runoff()), "wmin 100");
-    head.add(CardParts.strong(state.backSaid()), "wmin 100, spanx 2");
+    head.add(CardParts.text(state.runoff()), "wmin 100");
+    backSaid = CardParts.strong(state.backSaid());
+    backSaid.setName("back said");
+    head.add(backSaid, "wmin 100, spanx 2");
     return head;
   }
 
@@ -226,14 +247,14 @@ public final class CardPanel extends JPanel {
       card.add(toDo, "wmin 100");
     }
     card.add(acts(now), "wmin 0");
-    now.cautions().forEach(text -> card.add(CardParts.quiet(text), "wmin 100"));
+    now.cautions().forEach(text -> card.add(CardParts.text(text), "wmin 100"));
   }
 
   private JPanel stop(CardState.StopLine line, int stop) {
     JPanel row = CardParts.clear("insets 0, fillx", "[grow, fill]12[]", "[top]");
     row.add(
         line.read()
-            ? CardParts.quiet("Read: " + line.text())
+            ? CardParts.text("Read: " + line.text())
             : CardParts.strong("Stop. " + line.text() + " (" + line.source() + ")"),
         "wmin 100");
     if (!line.read()) {

@@ -6,6 +6,7 @@ import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.ui.widget.Act;
 import hullalmanac.ui.widget.ContextMenu;
+import hullalmanac.ui.widget.Figures;
 import hullalmanac.ui.widget.Marks;
 import hullalmanac.ui.widget.Typing;
 import java.awt.Component;
@@ -66,7 +67,7 @@ final class EditGrid extends JTable {
     putClientProperty("terminateEditOnFocusLost", true);
     setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
     getTableHeader().setReorderingAllowed(false);
-    headerAtLeft();
+    Figures.heads(this, cells::isFigures);
     setDefaultEditor(Object.class, new Editor());
     setDefaultRenderer(Object.class, new MarkedCell());
     keys();
@@ -115,6 +116,7 @@ final class EditGrid extends JTable {
   public Component prepareEditor(javax.swing.table.TableCellEditor editor, int row, int column) {
     Component c = super.prepareEditor(editor, row, column);
     if (c instanceof JTextField field) {
+      field.setHorizontalAlignment(Figures.side(cells.isFigures(column)));
       field.selectAll();
     }
     return c;
@@ -416,12 +418,6 @@ final class EditGrid extends JTable {
     tell();
   }
 
-  private void headerAtLeft() {
-    if (getTableHeader().getDefaultRenderer() instanceof javax.swing.JLabel label) {
-      label.setHorizontalAlignment(javax.swing.SwingConstants.LEADING);
-    }
-  }
-
   private void fit() {
     if (cells == null) {
       return;
@@ -442,6 +438,7 @@ final class EditGrid extends JTable {
     return cells.column(column).input() instanceof Input.Press
         ? new PressCell().width(this, text)
         : getFontMetrics(getFont()).stringWidth(text)
+            + (cells.isFigures(column) ? Figures.room() : 0)
             + (cells.isMarked(row, column) ? 2 * getFontMetrics(getFont()).charWidth('m') : 0);
   }
 
@@ -462,9 +459,6 @@ final class EditGrid extends JTable {
     super.updateUI();
     setRowHeight(
         com.formdev.flatlaf.util.UIScale.scale(javax.swing.UIManager.getInt("Table.rowHeight")));
-    if (cells != null) {
-      headerAtLeft();
-    }
     fit();
   }
 }

@@ -4,19 +4,25 @@ import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.ui.widget.Figures;
 import java.awt.Point;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.swing.table.AbstractTableModel;
 
 /** The grid as a table. */
 final class GridCells extends AbstractTableModel {
   private static final long serialVersionUID = 1L;
   private transient SheetState.Grid state;
+  private Set<Integer> figures;
   private final transient Sheet sheet;
 
   GridCells(SheetState.Grid state, Sheet sheet) {
     this.state = state;
+    this.figures = figures(state);
     this.sheet = sheet;
   }
 
@@ -47,6 +53,18 @@ final class GridCells extends AbstractTableModel {
   /** Whether a cell needs a look. */
   boolean isMarked(int row, int column) {
     return state.rows().get(row).marked().contains(column);
+  }
+
+  /** Whether nothing but numbers and amounts of money stands in a column. */
+  boolean isFigures(int column) {
+    return figures.contains(column);
+  }
+
+  private static Set<Integer> figures(SheetState.Grid state) {
+    return IntStream.range(0, state.columns().size())
+        .filter(c -> Figures.only(state.rows().stream().map(r -> r.cells().get(c)).toList()))
+        .boxed()
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   @Override
@@ -101,6 +119,7 @@ final class GridCells extends AbstractTableModel {
   void show(SheetState.Grid now) {
     boolean sameRows = hasRowsOf(now);
     state = now;
+    figures = figures(now);
     if (sameRows) {
       fireTableRowsUpdated(0, Math.max(0, getRowCount() - 1));
     } else {

@@ -1,6 +1,7 @@
 package hullalmanac.ui.sheet;
 
 import hullalmanac.ui.theme.Theme;
+import hullalmanac.ui.widget.Figures;
 import java.awt.Component;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableCellRenderer;
@@ -18,6 +19,7 @@ final class MarkedCell extends DefaultTableCellRenderer {
         marked
             ? new LookSign(chosen ? table.getSelectionForeground() : Theme.colour("look"))
             : null);
+    Figures.place(this, table.getModel() instanceof GridCells cells && cells.isFigures(column));
     getAccessibleContext().setAccessibleDescription(marked ? "needs a look" : null);
     return this;
   }

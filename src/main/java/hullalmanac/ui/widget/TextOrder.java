@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
  * then all others as words. Days (2026-05-01) are such words, and come out in their order.
  */
 final class TextOrder implements Comparator<String> {
-  private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?(?!\\d*-\\d)");
+  private static final Pattern NUMBER =
+      Pattern.compile("-?(\\d{1,3}(,\\d{3})+(?!\\d)|\\d+)(\\.\\d+)?(?!\\d*-\\d)");
 
   private final Collator words = Collator.getInstance(Locale.ENGLISH);
 
@@ -21,7 +22,9 @@ final class TextOrder implements Comparator<String> {
       Matcher begin = NUMBER.matcher(text);
       return text.isBlank()
           ? new Begin(0, 0)
-          : begin.lookingAt() ? new Begin(1, Double.parseDouble(begin.group())) : new Begin(2, 0);
+          : begin.lookingAt()
+              ? new Begin(1, Double.parseDouble(begin.group().replace(",", "")))
+              : new Begin(2, 0);
     }
   }
 

@@ -1,16 +1,20 @@
 package hullalmanac.ui.widget;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.swing.JLabel;
 import javax.swing.JTable;
-import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import javax.swing.table.DefaultTableModel;
+import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
 
 /** Texts in rows and columns that are only read, the columns as wide as their texts. */
@@ -18,17 +22,23 @@ public class TextTable extends JTable {
   private static final long serialVersionUID = 1L;
   private static final int ROWS_MEASURED = 60;
 
+  private final Set<Integer> figures;
   private final boolean made;
 
   public TextTable(String name, List<String> labels, List<List<String>> rows) {
     super(new Texts(labels, rows));
+    figures =
+        IntStream.range(0, labels.size())
+            .filter(c -> Figures.only(rows.stream().map(r -> r.get(c)).toList()))
+            .boxed()
+            .collect(Collectors.toUnmodifiableSet());
     made = true;
     setName(name);
     getAccessibleContext().setAccessibleName(name);
     setShowVerticalLines(false);
     setFillsViewportHeight(false);
     setAutoResizeMode(AUTO_RESIZE_LAST_COLUMN);
-    headerAtLeft();
+    Figures.heads(this, figures::contains);
     fit();
     addFocusListener(
         new FocusListener() {
@@ -74,10 +84,13 @@ public class TextTable extends JTable {
     }
   }
 
-  private void headerAtLeft() {
-    if (getTableHeader().getDefaultRenderer() instanceof JLabel label) {
-      label.setHorizontalAlignment(SwingConstants.LEADING);
+  @Override
+  public Component prepareRenderer(TableCellRenderer renderer, int row, int column) {
+    Component cell = super.prepareRenderer(renderer, row, column);
+    if (cell instanceof JLabel text) {
+      Figures.place(text, figures.contains(convertColumnIndexToModel(column)));
     }
+    return cell;
   }
 
   /** Gives each column the width it wants. */
@@ -105,7 +118,6 @@ public class TextTable extends JTable {
     super.updateUI();
     if (made) {
       setRowHeight(UIScale.scale(UIManager.getInt("Table.rowHeight")));
-      headerAtLeft();
       fit();
     }
   }

@@ -42,6 +42,8 @@ class StopsTest {
                 + " mask it and rinse at once.");
     job.set(windows, "note", "mirrored, fitted 2021");
     assertThat(said(step, Stop.Rule.ACID_ON_GLASS)).contains("which she has: windows");
+    job.set(windows, "note", "owner complained of spots");
+    assertThat(said(step, Stop.Rule.ACID_ON_GLASS)).contains("Look whether hers is");
     job.set(windows, "note", "plain");
     assertThat(job.rules(step)).containsExactly(Stop.Rule.ACID_RUNOFF);
   }

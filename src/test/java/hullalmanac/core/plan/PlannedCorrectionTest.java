@@ -2,6 +2,7 @@ package hullalmanac.core.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hullalmanac.core.finish.Experience;
 import hullalmanac.core.finish.Stage;
 import hullalmanac.core.finish.TestSpot;
 import hullalmanac.core.record.Almanac;
@@ -35,6 +36,7 @@ class PlannedCorrectionTest {
   private Change planned(Asked what, List<Stage> stages, LocalDate day) {
     return PlannedCorrection.of(
         hull.almanac(),
+        Experience.of(hull.almanac(), Hull.TODAY),
         new IdSource(new Random(9)::nextLong),
         new PlannedCorrection.Wish(what, stages, day),
         Hull.TODAY);

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.CarePlan;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.ProductKind;
@@ -200,7 +201,61 @@ class SuppliesTest {
     locker.visit(TODAY.plusDays(30), VisitStatus.PLANNED, locker.topsides);
     Supplies supplies = locker.supplies(TODAY.plusDays(7));
     assertThat(supplies.visits()).isEqualTo(1);
-    assertThat(supplies.withoutSteps()).isEqualTo(1);
+    assertThat(supplies.unknown()).isEqualTo(1);
+  }
+
+  /** A visit made of an estimate that was accepted has steps, but no products yet. */
+  @Test
+  void plannedStepsWithoutAProductAreCountedAndNotGuessed() {
+    Visit visit = locker.visit(TODAY, VisitStatus.PLANNED, locker.topsides, locker.transom);
+    Step step = locker.step(visit, StepKind.POLISH, polish, Optional.empty(), 1);
+    assertThat(locker.supplies(TODAY).unknown()).isZero();
+    locker.set(step, "product", Optional.empty());
+    assertThat(locker.supplies(TODAY).unknown()).isEqualTo(1);
+    assertThat(locker.supplies(TODAY).enough()).isEmpty();
+    for (StepKind kind : List.of(StepKind.INSPECT, StepKind.OTHER)) {
+      locker.set(locker.set(step, "product", Optional.empty()), "kind", kind);
+      assertThat(locker.supplies(TODAY).unknown()).as(kind + " may need nothing").isZero();
+    }
+  }
+
+  @Test
+  void aStepWithoutAProductIsUnknownOnlyWhileItIsStillToBeDoneByThen() {
+    Visit visit = locker.visit(TODAY, VisitStatus.PLANNED, locker.transom);
+    Step step = locker.step(visit, StepKind.POLISH, polish, Optional.empty(), 1);
+    step = locker.set(step, "product", Optional.empty());
+    locker.set(step, "day", TODAY.plusDays(2));
+    assertThat(locker.supplies(TODAY.plusDays(1)).unknown()).isZero();
+    assertThat(locker.supplies(TODAY.plusDays(2)).unknown()).isEqualTo(1);
+    locker.set(
+        visit,
+        "surfaces",
+        List.of(new Visit.Part(locker.transom.id(), WorkState.DONE, Optional.of(TODAY), "")));
+    assertThat(locker.supplies(TODAY.plusDays(2)).unknown()).isZero();
+  }
+
+  @Test
+  void aStepOnTheWholeOfABoatWithoutSurfacesIsCountedAndNotGuessed() {
+    Visit visit = locker.visit(TODAY, VisitStatus.PLANNED);
+    Step step = locker.step(visit, StepKind.POLISH, polish, Optional.empty(), 1);
+    assertThat(step.surfaces()).isEmpty();
+    assertThat(locker.supplies(TODAY).unknown()).isZero();
+    locker.apply(Edit.remove(List.of(locker.topsides, locker.transom, locker.windows)));
+    assertThat(locker.supplies(TODAY).unknown()).isEqualTo(1);
+    assertThat(locker.supplies(TODAY).enough()).isEmpty();
+  }
+
+  @Test
+  void aVisitLikeTheLastIsUnknownWhereNobodyWroteTheProductOfTheLast() {
+    Optional<Id<CarePlan>> plan = Optional.of(new Id<>(77));
+    Visit done = locker.set(locker.visit(MONDAY, VisitStatus.DONE, locker.topsides), "plan", plan);
+    Step step = locker.step(done, StepKind.POLISH, polish, Optional.empty(), 1);
+    locker.set(locker.visit(TODAY.plusDays(2), VisitStatus.PLANNED), "plan", plan);
+    assertThat(locker.supplies(TODAY.plusDays(7)).unknown()).isZero();
+    locker.set(step, "product", Optional.empty());
+    Supplies supplies = locker.supplies(TODAY.plusDays(7));
+    assertThat(supplies.likeLast()).isEqualTo(1);
+    assertThat(supplies.unknown()).isEqualTo(1);
   }
 
   /** Twice 23 m² · 8 ml like the last of the plan, which polished the topsides alone. */
@@ -218,7 +273,7 @@ class SuppliesTest {
     assertThat(supplies.enough().get(0).need().middle()).isCloseTo(368, within(1e-9));
     assertThat(supplies.enough().get(0).steps()).isEqualTo(2);
     assertThat(supplies.likeLast()).isEqualTo(2);
-    assertThat(supplies.withoutSteps()).isZero();
+    assertThat(supplies.unknown()).isZero();
     assertThat(supplies.pads().get(0).planned()).isEqualTo(8);
   }
 

@@ -55,6 +55,7 @@ class TemplateTest {
   @ParameterizedTest
   @CsvSource({
     "{{bote}}, There is no field {{bote}}. There are {{boat}}.",
+    "{{#bote}} at sea{{/bote}}, There is no field {{bote}}.",
     "{{boat, The braces do not match",
     "{{#boat}} x, The braces do not match",
     "{{> other}}, A text holds no other texts"

@@ -217,6 +217,44 @@ class CardPresenterTest {
   }
 
   @Test
+  void onWhatIsKnownOfABoatTheCardIsOfHerNextPlannedVisit() {
+    Visit next = visit();
+    presenter.leave();
+    bench.presenter().openBoat(next.boat());
+    bench.presenter().boats().change();
+    bench.presenter().openCard();
+    assertThat(bench.shell().trouble()).isEmpty();
+    assertThat(presenter.shown()).contains(next.id());
+  }
+
+  private void dwells(int from, int to) {
+    Product used =
+        bench.almanac().products().stream()
+            .filter(p -> steps().get(acid).product().equals(Optional.of(p.id())))
+            .findFirst()
+            .orElseThrow();
+    Product.Handling handling =
+        With.component(
+            With.component(used.handling(), "dwellMin", Optional.of(from)),
+            "dwellMax",
+            Optional.of(to));
+    bench
+        .presenter()
+        .edit("dwell", almanac -> Edit.put(With.component(used, "handling", handling)));
+  }
+
+  @Test
+  void aDwellOfOneMinuteIsSaidInTheSingular() {
+    presenter.choose(acid);
+    dwells(1, 1);
+    assertThat(now().dwell()).isEqualTo("Dwells 1 minute. Do not let it dry.");
+    dwells(0, 1);
+    assertThat(now().dwell()).isEqualTo("Dwells up to 1 minute. Do not let it dry.");
+    dwells(1, 2);
+    assertThat(now().dwell()).isEqualTo("Dwells 1 to 2 minutes. Do not let it dry.");
+  }
+
+  @Test
   void aCardWhoseVisitIsRemovedIsLeft() {
     bench.sheet().press("remove");
     assertThat(card.get()).isEmpty();

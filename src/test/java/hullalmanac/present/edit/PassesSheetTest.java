@@ -4,15 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.fixture.Bench;
+import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
@@ -92,6 +97,24 @@ class PassesSheetTest {
     assertThat(way().path().orElseThrow().points()).hasSizeGreaterThan(1);
     assertThat(way().description()).contains("; agreed 84");
     assertThat(words(true)).contains("Test spot before any cut").contains("label and data sheet");
+  }
+
+  /** An area by rule of thumb, and microns by age, are not known to a hundredth. */
+  @Test
+  void whatRestsOnARuleOfThumbIsSaidInWholeNumbers() {
+    assertThat(words(false))
+        .containsPattern(" year[s]? old, \\d+ m² · \\d+ ft² by rule of thumb")
+        .containsPattern("To spare, [a-z ]+: \\d+ µm on flats, \\d+ at edges and corners \\(");
+    assertThat(field("area").input()).isInstanceOf(Input.Line.class);
+    assertThat(((Input.Line) field("area").input()).hint()).matches("\\d+ ft² by rule of thumb");
+    assertThat(((Input.Line) field("offFlats").input()).hint())
+        .matches("\\d+, all that can be spared");
+    assertThat(bench.cell("plans", 0, "flats")).matches("\\d+ µm");
+    assertThat(bench.cell("plans", 0, "edges")).matches("\\d+ µm");
+    bench.write("agreed", "area", "21.37 m2");
+    assertThat(words(false)).contains("21.37 m²");
+    bench.write("more", "thickFlats", "455.5");
+    assertThat(words(false)).containsPattern("To spare, [a-z ]+: [0-9]+\\.5 µm on flats");
   }
 
   @Test
@@ -182,7 +205,7 @@ class PassesSheetTest {
     assertThat(
             bench.almanac().steps().stream()
                 .filter(s -> s.visit().equals(visit.id()))
-                .sorted(java.util.Comparator.comparingInt(Step::order))
+                .sorted(Comparator.comparingInt(Step::order))
                 .map(Step::kind))
         .startsWith(StepKind.WASH, StepKind.DECONTAMINATE)
         .endsWith(StepKind.PROTECT);
@@ -197,5 +220,141 @@ class PassesSheetTest {
     bench.write("agreed", "surface", "transom");
     assertThat(field("surface").text()).isEqualTo("transom");
     assertThat(field("gloss").text()).isEmpty();
+  }
+
+  private List<Estimate> estimates() {
+    return bench.almanac().books().estimates().stream()
+        .filter(e -> e.boat().equals(boat.id()))
+        .toList();
+  }
+
+  private static String promised(Estimate estimate) {
+    return estimate.expectations().stream()
+        .map(Estimate.Expectation::words)
+        .filter(t -> t.startsWith("gloss of the "))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void anOfferPressedRightAfterAChangeIsOfWhatIsWrittenNow() {
+    int before = estimates().size();
+    bench.write("agreed", "gloss", "82");
+    bench.tasks().hold(Lane.COMPUTING);
+    bench.write("agreed", "gloss", "86");
+    assertThat(bench.state().facts()).isEqualTo("Fewest passes: reckoning …");
+    bench.sheet().press("offer");
+    assertThat(estimates()).hasSize(before);
+    assertThat(bench.state().facts()).endsWith("reckoning … then the estimate is made.");
+    bench.tasks().release(Lane.COMPUTING);
+    assertThat(estimates()).hasSize(before + 1);
+    assertThat(promised(estimates().get(before))).contains(": 86 at 60°");
+    assertThat(bench.sheet()).isInstanceOf(EstimateSheet.class);
+  }
+
+  /** Nobody looked at the gloss of her transom: of it there is no plan. */
+  @Test
+  void aPlanPressedForRightAfterAnotherSurfaceIsNotOfTheSurfaceBefore() {
+    bench.write("agreed", "gloss", "84");
+    assertThat(field("surface").text()).isNotEqualTo("transom");
+    String first = field("surface").text();
+    int before = estimates().size();
+    for (String button : List.of("plan", "offer")) {
+      bench.write("agreed", "surface", first);
+      bench.write("agreed", "gloss", "84");
+      bench.tasks().hold(Lane.COMPUTING);
+      bench.write("agreed", "surface", "transom");
+      bench.sheet().press(button);
+      bench.tasks().release(Lane.COMPUTING);
+      assertThat(bench.state().trouble()).contains("There is no plan to make a visit of.");
+    }
+    assertThat(plannedToday()).isEmpty();
+    assertThat(estimates()).hasSize(before);
+  }
+
+  @Test
+  void whatIsWrittenAfterAPressThatStillWaitsUndoesThePress() {
+    int before = estimates().size();
+    bench.tasks().hold(Lane.COMPUTING);
+    bench.write("agreed", "gloss", "82");
+    bench.sheet().press("offer");
+    bench.write("agreed", "gloss", "84");
+    assertThat(bench.state().trouble())
+        .contains("Something was written after you pressed: look, then press again.");
+    bench.tasks().release(Lane.COMPUTING);
+    assertThat(estimates()).hasSize(before);
+    bench.sheet().press("offer");
+    assertThat(promised(estimates().get(before))).contains(": 84 at 60°");
+  }
+
+  @Test
+  void pressedTwiceItMakesOneEstimateAndOneVisit() {
+    bench.write("agreed", "gloss", "84");
+    int before = estimates().size();
+    for (Lane slow : Lane.values()) {
+      Sheet sheet = bench.sheet();
+      bench.tasks().hold(slow);
+      sheet.press("offer");
+      sheet.press("offer");
+      sheet.press("plan");
+      bench.tasks().release(slow);
+      assertThat(estimates()).as(slow + " is slow").hasSize(++before);
+      assertThat(plannedToday()).isEmpty();
+      assertThat(bench.sheet()).isInstanceOf(EstimateSheet.class);
+      bench.presenter().back();
+      assertThat(bench.sheet()).isSameAs(sheet);
+    }
+  }
+
+  @Test
+  void aRefusedVisitCanBePlannedOnceItIsMended() {
+    bench.write("agreed", "gloss", "84");
+    bench.write("when", "day", "2026-04-01");
+    bench.sheet().press("plan");
+    assertThat(bench.shell().trouble()).get().asString().contains("for today or later");
+    assertThat(plannedToday()).isEmpty();
+    bench.write("when", "day", "2026-05-12");
+    bench.sheet().press("plan");
+    assertThat(plannedToday()).hasSize(1);
+  }
+
+  private String shown() {
+    return bench.grid("plans").rows().stream()
+        .filter(r -> r.cells().get(0).equals("Shown"))
+        .map(r -> r.cells().get(1))
+        .collect(Collectors.joining(" and "));
+  }
+
+  /** A spot that says much more of a stage puts other plans before the one that is shown. */
+  @Test
+  void thePlanThatWasChosenStaysTheOneShownWhereverItComesToStand() {
+    bench.write("agreed", "gloss", "84");
+    bench.write("more", "own", "heavy; med; fin");
+    int own = bench.grid("plans").rows().size() - 1;
+    bench.sheet().press(new At("plans", String.valueOf(own), "show"));
+    assertThat(shown()).isEqualTo("heavy, medium, finishing (your own)");
+    bench.sheet().press("add spot");
+    bench.write("spots", 0, "stage", "finishing");
+    bench.write("spots", 0, "before", "70 70 70");
+    bench.write("spots", 0, "after", "88 88 88");
+    assertThat(bench.grid("plans").rows().size() - 1).as("it stands elsewhere").isNotEqualTo(own);
+    assertThat(shown()).isEqualTo("heavy, medium, finishing (your own)");
+  }
+
+  @Test
+  void aPlanThatIsNoMoreAmongThemIsNotPlannedByAPressThatWaited() {
+    bench.write("agreed", "gloss", "84");
+    bench.write("more", "own", "heavy; med; fin");
+    int own = bench.grid("plans").rows().size() - 1;
+    bench.sheet().press(new At("plans", String.valueOf(own), "show"));
+    bench.tasks().hold(Lane.COMPUTING);
+    bench.write("more", "own", "");
+    bench.sheet().press("plan");
+    bench.tasks().release(Lane.COMPUTING);
+    assertThat(plannedToday()).isEmpty();
+    assertThat(bench.state().trouble())
+        .contains("The plan you chose is not among them any more: look, then press again.");
+    bench.sheet().press("plan");
+    assertThat(plannedToday()).hasSize(1);
   }
 }

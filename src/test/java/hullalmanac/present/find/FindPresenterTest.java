@@ -12,6 +12,8 @@ import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.With;
+import hullalmanac.core.work.Change;
+import hullalmanac.core.work.Removal;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
 import hullalmanac.present.TaskRunner;
@@ -115,6 +117,23 @@ class FindPresenterTest {
     tasks.work.remove(0).run();
     assertThat(titles()).containsExactly("Sanderling", "Sandpiper");
     assertThat(state.get().chosen()).isEqualTo(1);
+  }
+
+  /** What is found in may be of before the last change. */
+  @Test
+  void doesNotGoToWhatIsNoLongerInTheRecord() {
+    Waiting tasks = new Waiting();
+    FindPresenter presenter = show(tasks, OpenSample.fleet());
+    presenter.open();
+    tasks.work.remove(0).run();
+    presenter.type("sanderling");
+    Almanac almanac = OpenSample.fleet().almanac();
+    Change.Ready removal = (Change.Ready) Removal.of(almanac, boat("Sanderling"));
+    presenter.show(
+        OpenSample.fleet().next(almanac.with(removal.edit()), OpenSample.fleet().asOf()));
+    presenter.take();
+    assertThat(taken).isEmpty();
+    assertThat(state.get().sentence()).isEqualTo("That is no longer in the record.");
   }
 
   @Test

@@ -101,6 +101,32 @@ class ShellPresenterTest {
   }
 
   @Test
+  void goingToWhereOneIsIsNoStepToGoBackOver() {
+    ShellPresenter presenter = open(OpenSample.service());
+    presenter.go(Place.BOATS);
+    presenter.boats().choose(ahead.get().due().get(1).boat());
+    presenter.go(Place.BOATS);
+    presenter.back();
+    assertThat(shell.get().place()).isEqualTo(Place.AHEAD);
+  }
+
+  @Test
+  void goesBackToTheBoatThatWasChosenInTheList() {
+    ShellPresenter presenter = open(OpenSample.service());
+    presenter.go(Place.BOATS);
+    presenter.boats().choose(ahead.get().due().get(1).boat());
+    presenter.go(Place.AHEAD);
+    presenter.boats().choose(ahead.get().due().get(2).boat());
+    presenter.back();
+    assertThat(boats.get().chosen()).contains(ahead.get().due().get(1).boat());
+    presenter.forward();
+    presenter.ahead().open(ahead.get().due().get(2).boat());
+    presenter.back();
+    presenter.back();
+    assertThat(boats.get().chosen()).contains(ahead.get().due().get(1).boat());
+  }
+
+  @Test
   void findsByNameOwnerHarbourAndHullNumber() {
     ShellPresenter presenter = open(OpenSample.service());
     List<Boat> all = OpenSample.fleet().almanac().boats();

@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Business;
 import hullalmanac.sample.SampleRecord;
+import hullalmanac.store.SchemaStep;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -22,6 +27,10 @@ class ChangeWordsTest {
     "left_ml, left, 250, 250 ml",
     "timed_since, timed since, 2026-05-01T09:05:00Z, '1 May 2026, 09:05'",
     "hull_number, hull number, QXA12345, QXA12345",
+    "discount_percent, 'discount, %', 5, 5",
+    "tax_inclusive, taxes are in the prices, 1, yes",
+    "result, result, comes-out, comes out",
+    "signature, signature, '1 2 3', drawn",
     "note, note, '', ''"
   })
   void saysAFieldAndWhatStoodInIt(String field, String name, String value, String said) {
@@ -32,12 +41,32 @@ class ChangeWordsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1234, USD, 12.34 USD", "1234, JPY, 1234 JPY"})
+  @CsvSource({"1234, USD, 12.34 USD", "1234, JPY, '1,234 JPY'"})
   void saysMoneyInTheMinorUnitsOfIso4217(String minor, String currency, String said) {
     Business business =
         hullalmanac.core.record.With.component(
             BUSINESS, "currency", java.util.Currency.getInstance(currency));
     assertThat(new ChangeWords(business, ZoneOffset.UTC).value("price_minor", Optional.of(minor)))
         .isEqualTo(said);
+  }
+
+  /** Every column that the file ever had. */
+  @Test
+  void noFieldIsCalledByTheWordsOfTheFile() {
+    List<String> columns =
+        SchemaStep.all().stream()
+            .flatMap(step -> step.sql().lines())
+            .map(Pattern.compile("^ {2}([a-z_]+) (TEXT|INTEGER|REAL)")::matcher)
+            .filter(Matcher::find)
+            .map(m -> m.group(1))
+            .distinct()
+            .toList();
+    assertThat(columns).hasSizeGreaterThan(100);
+    assertThat(columns)
+        .allSatisfy(
+            c ->
+                assertThat(ChangeWords.name(c))
+                    .doesNotContain("_")
+                    .doesNotMatch(".* (mm|ml|minor|percent)"));
   }
 }

@@ -41,12 +41,15 @@ record MorePages(ShellPresenter presenter, MainWindow window, File folder, Strin
     }
     Boat boat =
         almanac.boats().stream().filter(b -> b.name().equals("Curlew")).findFirst().orElseThrow();
+    go(() -> presenter.openBoat(boat.id()), 700);
     open(new LetterSheet(presenter, boat.id()), "letter");
+    go(() -> presenter.go(Place.SETTINGS), 300);
     open(new WordingSheet(presenter), "letters");
     go(() -> presenter.go(Place.SHELF), 500);
     go(presenter.shelf()::supplies, 1200);
     write("supplies");
     go(presenter::leave, 300);
+    go(() -> presenter.go(Place.BOATS), 300);
     ListSheet list = new ListSheet(presenter);
     go(
         () -> {

@@ -352,6 +352,12 @@ final class Screenshots {
     Thread.sleep(1000);
     for (Frame frame : Frame.getFrames()) {
       if (frame.isShowing() && CardWindow.NAME.equals(frame.getName())) {
+        SwingUtilities.invokeAndWait(
+            () -> {
+              frame.setSize(1600, 1000);
+              frame.validate();
+            });
+        Thread.sleep(700);
         write((JFrame) frame, new File(folder, "card" + tail));
       }
     }

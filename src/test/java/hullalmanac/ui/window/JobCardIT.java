@@ -176,6 +176,11 @@ class JobCardIT {
     window.press(KeyEvent.VK_F9);
     window.await(() -> part("back by").map(c -> ((JTextComponent) c).getText()).isPresent());
     assertThat(((JTextComponent) part("back by").orElseThrow()).getText()).isEqualTo("16");
+    tabTo("back by");
+    window.type("17");
+    window.tab();
+    window.settle();
+    assertThat(focused()).as("the cursor goes on from there").isEqualTo("leave");
     window.press(KeyEvent.VK_ESCAPE);
     window.await(() -> cards().isEmpty());
     assertThat(window.filesTouched()).isEmpty();
