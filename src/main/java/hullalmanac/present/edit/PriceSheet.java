@@ -6,6 +6,7 @@ import hullalmanac.core.price.PhonePrice;
 import hullalmanac.core.price.PriceGap;
 import hullalmanac.core.price.StarterRates;
 import hullalmanac.core.price.TimePrice;
+import hullalmanac.core.price.UsualMinutes;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatType;
@@ -25,7 +26,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What a job costs: at once on the phone, then by length and by time and materials. */
@@ -38,6 +41,7 @@ public final class PriceSheet extends ShownSheet {
   private final Draft<PriceAsked> asked;
   private final Draft<PriceEffort> effort = new Draft<>(EFFORT, PriceEffort.UNSAID);
   private final NewEstimate estimates;
+  private Optional<Known> known = Optional.empty();
 
   /**
    * @param boat whose work is priced, where it is one of the record
@@ -52,29 +56,55 @@ public final class PriceSheet extends ShownSheet {
             ASKED, new PriceAsked(boat, "", Optional.empty(), Optional.empty(), Optional.empty()));
   }
 
-  /** The record's own rates, or those to begin with while it has none. */
-  private List<Rate> rates(Almanac almanac) {
-    if (!almanac.books().rates().isEmpty()) {
-      return almanac.books().rates();
+  /**
+   * What is read of a record once, for it is asked for with each key.
+   *
+   * @param rates the record's own, or those to begin with while it has none
+   * @param usual how long it took so far, by rate, as far as it was asked for
+   */
+  private record Known(
+      List<Rate> rates,
+      List<FieldMaker.Named<Boat>> boats,
+      Map<Rate, Optional<UsualMinutes>> usual) {}
+
+  @Override
+  public void show(Fleet now) {
+    known = Optional.empty();
+    super.show(now);
+  }
+
+  private Known known(Almanac almanac) {
+    if (known.isEmpty()) {
+      List<Rate> own = almanac.books().rates();
+      known =
+          Optional.of(
+              new Known(
+                  own.isEmpty() ? StarterRates.of(almanac.business().currency(), desk.ids()) : own,
+                  almanac.boats().stream()
+                      .sorted(Comparator.comparing(Boat::name, String.CASE_INSENSITIVE_ORDER))
+                      .map(b -> new FieldMaker.Named<>(b.id(), b.name()))
+                      .toList(),
+                  new HashMap<>()));
     }
-    return StarterRates.of(almanac.business().currency(), desk.ids());
+    return known.get();
   }
 
   private PriceAsked.Read read(Almanac almanac) {
-    return new PriceAsked.Read(asked.value(), almanac, rates(almanac));
+    Known now = known(almanac);
+    return new PriceAsked.Read(
+        asked.value(),
+        almanac,
+        now.rates(),
+        rate -> now.usual().computeIfAbsent(rate, r -> UsualMinutes.of(almanac, r)));
   }
 
   private List<FieldOf<PriceAsked>> askedFields(Fleet fleet) {
     FieldMaker make = new FieldMaker(fleet.almanac().business(), fleet.asOf());
     PriceAsked.Read read = read(fleet.almanac());
     List<String> services = PriceAsked.services(read.rates());
-    List<FieldMaker.Named<Boat>> boats =
-        fleet.almanac().boats().stream()
-            .sorted(Comparator.comparing(Boat::name, String.CASE_INSENSITIVE_ORDER))
-            .map(b -> new FieldMaker.Named<>(b.id(), b.name()))
-            .toList();
+    List<FieldMaker.Named<Boat>> boats = known(fleet.almanac()).boats();
     FieldOf<PriceAsked> length = make.length("length", "Length", PriceAsked::length);
-    String known =
+    String hint =
         read.boat()
             .flatMap(Boat::loa)
             .map(l -> length(fleet.almanac().business(), l))
@@ -89,7 +119,7 @@ public final class PriceSheet extends ShownSheet {
                 FieldMaker.oneOf(services, typed)
                     .map(s -> new PriceAsked(a.boat(), s, a.length(), a.type(), a.condition()))),
         make.maybeOf("boat", "Boat, where she is in the record", boats, PriceAsked::boat),
-        new FieldOf<>("length", "Length", new Input.Line(known), length.text(), length.enter()),
+        new FieldOf<>("length", "Length", new Input.Line(hint), length.text(), length.enter()),
         make.maybeChoice("type", "Type", BoatType.class, PriceAsked::type),
         make.maybeChoice("condition", "Condition", Condition.class, PriceAsked::condition));
   }
