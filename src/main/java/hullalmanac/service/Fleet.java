@@ -9,6 +9,7 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.takings.Accounts;
+import hullalmanac.core.takings.OpenItems;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param lives what the record says of each product whose coats are forecast from weather
  * @param forecaster what reckoned it, and knows what it rests on
  * @param accounts what its invoices come to
+ * @param open who owes what
  */
 public record Fleet(
     Almanac almanac,
@@ -30,7 +32,8 @@ public record Fleet(
     List<BoatDue> due,
     List<ProductLives> lives,
     Forecaster forecaster,
-    Accounts accounts) {
+    Accounts accounts,
+    OpenItems open) {
   public Fleet {
     coats = List.copyOf(coats);
     due = List.copyOf(due);
@@ -49,7 +52,7 @@ public record Fleet(
 
   /** This fleet with what is said of the products. Pure and possibly long. */
   public Fleet withLives() {
-    return new Fleet(almanac, asOf, coats, due, forecaster.lives(), forecaster, accounts);
+    return new Fleet(almanac, asOf, coats, due, forecaster.lives(), forecaster, accounts, open);
   }
 
   /**
@@ -62,10 +65,10 @@ public record Fleet(
 
   /**
    * The same forecasts beside a record that has changed since; for those who read its rows before
-   * it is reckoned again.
+   * it is reckoned again. What is open stays as it was.
    */
   public Fleet beside(Almanac newer) {
-    return new Fleet(newer, asOf, coats, due, lives, forecaster, accounts.next(newer));
+    return new Fleet(newer, asOf, coats, due, lives, forecaster, accounts.next(newer), open);
   }
 
   /** The coat that leads what is said of a boat: the first seen bare or dated. */
@@ -81,6 +84,13 @@ public record Fleet(
       Forecaster forecaster, Almanac almanac, LocalDate asOf, Accounts accounts) {
     List<CoatForecast> coats = forecaster.inService();
     return new Fleet(
-        almanac, asOf, coats, forecaster.byBoat(coats), List.of(), forecaster, accounts);
+        almanac,
+        asOf,
+        coats,
+        forecaster.byBoat(coats),
+        List.of(),
+        forecaster,
+        accounts,
+        OpenItems.of(almanac, accounts, asOf));
   }
 }

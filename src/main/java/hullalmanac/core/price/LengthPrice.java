@@ -26,11 +26,16 @@ public record LengthPrice(Asked asked, Rate rate, BigDecimal quantity, Money low
 
   private static final int TYPE = 2;
 
+  /** What stands in first while nobody has said in what condition a boat is. */
+  private static final List<Condition> UNSAID =
+      List.of(Condition.FAIR, Condition.GOOD, Condition.POOR);
+
   /**
    * What is asked for a boat.
    *
    * @param service as the rates name it; upper and lower case count as the same
-   * @param condition absent when nobody has looked
+   * @param condition absent when nobody has looked; then a rate for any condition stands in, or
+   *     else the one for fair condition
    */
   public record Asked(
       String service, Length length, Optional<Condition> condition, Optional<BoatType> type) {}
@@ -44,8 +49,8 @@ public record LengthPrice(Asked asked, Rate rate, BigDecimal quantity, Money low
     return rates.stream()
         .filter(r -> fits(r, asked))
         .min(
-            Comparator.comparing(LengthPrice::closeness)
-                .reversed()
+            Comparator.comparing((Rate r) -> asked.condition().isPresent() ? 0 : standsIn(r))
+                .thenComparing(LengthPrice::closeness, Comparator.reverseOrder())
                 .thenComparing(Rate::key)
                 .thenComparing(Rate::id))
         .map(r -> by(r, asked));
@@ -61,8 +66,15 @@ public record LengthPrice(Asked asked, Rate rate, BigDecimal quantity, Money low
   private static boolean fits(Rate rate, Asked asked) {
     return rate.service().equalsIgnoreCase(asked.service().strip())
         && rate.covers(asked.length())
-        && (rate.condition().isEmpty() || rate.condition().equals(asked.condition()))
+        && (rate.condition().isEmpty()
+            || asked.condition().isEmpty()
+            || rate.condition().equals(asked.condition()))
         && (rate.type().isEmpty() || rate.type().equals(asked.type()));
+  }
+
+  /** Which rate stands in while nobody has looked: one for any condition, then that for fair. */
+  private static int standsIn(Rate rate) {
+    return rate.condition().map(UNSAID::indexOf).orElse(-1);
   }
 
   private static int closeness(Rate rate) {

@@ -21,10 +21,10 @@ import java.util.Optional;
  */
 public record PriceGap(
     Money byLength, Money byTime, Optional<BigDecimal> percent, List<String> reasons) {
-  /** From where on it is said why, in percent. */
+  /** From where on it is said why, in percent (common practice, no source). */
   public static final BigDecimal SAID_OVER = BigDecimal.valueOf(20);
 
-  /** What makes up so much of the gap is one of its reasons. */
+  /** What makes up so much of the gap is one of its reasons (common practice, no source). */
   private static final BigDecimal PART_OF_GAP = new BigDecimal("0.25");
 
   public PriceGap {
@@ -56,11 +56,6 @@ public record PriceGap(
             .multiply(Decimals.HUNDRED)
             .compareTo(byLength.amount().multiply(SAID_OVER))
         > 0;
-  }
-
-  /** Whether they disagree by over 20 %. */
-  public boolean isWide() {
-    return over(byLength, byTime.minus(byLength));
   }
 
   /** What makes the two prices differ, the hours first. */

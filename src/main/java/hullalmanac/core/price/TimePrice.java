@@ -154,11 +154,12 @@ public record TimePrice(
   /**
    * What each of all hours earns at a price, when products, pads and the way are paid.
    *
-   * @return nothing when it takes no time; below nothing when the price does not pay for them
+   * @return nothing when it takes less than a minute; below nothing when the price does not pay for
+   *     them
    */
   public Optional<Money> hourEarned(Money price) {
     BigDecimal minutes = workMinutes.add(job.travelMinutes()).add(job.waitingMinutes());
-    return minutes.signum() == 0
+    return minutes.compareTo(BigDecimal.ONE) < 0
         ? Optional.empty()
         : Optional.of(
             Money.rounded(

@@ -2,16 +2,19 @@ package hullalmanac.core.price;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Extent;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Rate;
+import hullalmanac.core.record.Side;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
+import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,35 +28,33 @@ import java.util.stream.Collectors;
  * @param visits how many these are
  */
 public record UsualMinutes(BigDecimal perSquareMetre, int visits) {
-  /** So many of the newest visits are looked at. */
+  /** So many of the newest visits are looked at (common practice, no source). */
   private static final int NEWEST = 14;
+
+  private static final int DIGITS = 6;
 
   /**
    * Reads the newest visits in which all steps of a rate were done and their minutes written down,
-   * on boats whose area is known. A helper's minutes count as one's own.
+   * on boats whose area is known. A helper's minutes count as one's own. The minutes of a step are
+   * for the parts it was done on, which can be more or less than what the rate is for.
    *
    * @return nothing where there is no such visit
    */
   public static Optional<UsualMinutes> of(Almanac almanac, Rate rate) {
-    Map<Id<Boat>, BigDecimal> areas = new HashMap<>();
-    for (Boat boat : almanac.boats()) {
-      PricedArea.of(boat, rate.extent())
-          .filter(a -> a.signum() > 0)
-          .ifPresent(a -> areas.put(boat.id(), a));
-    }
+    Map<Id<Boat>, Boat> boats =
+        almanac.boats().stream().collect(Collectors.toMap(Boat::id, b -> b));
+    Map<Id<Surface>, Surface> surfaces =
+        almanac.surfaces().stream().collect(Collectors.toMap(Surface::id, s -> s));
     Map<Id<Visit>, List<Step>> steps =
         almanac.steps().stream()
             .filter(s -> rate.steps().contains(s.kind()) && s.minutes().isPresent())
             .collect(Collectors.groupingBy(Step::visit));
     List<BigDecimal> all =
         almanac.visits().stream()
-            .filter(v -> areas.containsKey(v.boat()))
-            .filter(v -> kinds(steps.getOrDefault(v.id(), List.of())).containsAll(rate.steps()))
+            .filter(v -> steps.containsKey(v.id()))
             .sorted(Comparator.comparing(Visit::day).reversed().thenComparing(Visit::key))
+            .flatMap(v -> minutes(rate, boats.get(v.boat()), steps.get(v.id()), surfaces).stream())
             .limit(NEWEST)
-            .map(
-                v ->
-                    minutes(steps.get(v.id())).divide(areas.get(v.boat()), 6, RoundingMode.HALF_UP))
             .sorted()
             .toList();
     return all.isEmpty()
@@ -61,17 +62,48 @@ public record UsualMinutes(BigDecimal perSquareMetre, int visits) {
         : Optional.of(new UsualMinutes(middle(all), all.size()));
   }
 
-  private static Set<StepKind> kinds(List<Step> steps) {
-    return steps.stream()
-        .map(Step::kind)
-        .collect(Collectors.toCollection(() -> EnumSet.noneOf(StepKind.class)));
+  /** Minutes for a square metre of all steps of a rate together; nothing where one is missing. */
+  private static Optional<BigDecimal> minutes(
+      Rate rate, Boat boat, List<Step> steps, Map<Id<Surface>, Surface> surfaces) {
+    BigDecimal sum = BigDecimal.ZERO;
+    for (StepKind kind : rate.steps()) {
+      List<Step> own = steps.stream().filter(s -> s.kind() == kind).toList();
+      Optional<BigDecimal> area = area(boat, own, surfaces).filter(a -> a.signum() > 0);
+      if (own.isEmpty() || area.isEmpty()) {
+        return Optional.empty();
+      }
+      long minutes =
+          own.stream()
+              .mapToLong(s -> (long) s.minutes().orElse(0) + s.helperMinutes().orElse(0))
+              .sum();
+      sum = sum.add(BigDecimal.valueOf(minutes).divide(area.get(), DIGITS, RoundingMode.HALF_UP));
+    }
+    return Optional.of(sum);
   }
 
-  private static BigDecimal minutes(List<Step> steps) {
-    return BigDecimal.valueOf(
-        steps.stream()
-            .mapToLong(s -> (long) s.minutes().orElse(0) + s.helperMinutes().orElse(0))
-            .sum());
+  /** Of the parts that steps were done on; half of one of which they did but one side. */
+  private static Optional<BigDecimal> area(
+      Boat boat, List<Step> steps, Map<Id<Surface>, Surface> surfaces) {
+    Map<Extent, Set<Side>> parts = new EnumMap<>(Extent.class);
+    for (Step step : steps) {
+      if (step.surfaces().isEmpty()) {
+        return PricedArea.of(boat, Extent.WHOLE_BOAT);
+      }
+      for (Id<Surface> id : step.surfaces()) {
+        Surface surface = surfaces.get(id);
+        parts
+            .computeIfAbsent(Extent.of(surface.kind()), e -> EnumSet.noneOf(Side.class))
+            .add(surface.side());
+      }
+    }
+    Optional<BigDecimal> all = Optional.of(BigDecimal.ZERO);
+    for (Map.Entry<Extent, Set<Side>> part : parts.entrySet()) {
+      boolean half = part.getValue().size() == 1 && !part.getValue().contains(Side.BOTH);
+      Optional<BigDecimal> area =
+          PricedArea.of(boat, part.getKey()).map(a -> half ? a.divide(BigDecimal.valueOf(2)) : a);
+      all = all.flatMap(sum -> area.map(sum::add));
+    }
+    return all;
   }
 
   private static BigDecimal middle(List<BigDecimal> sorted) {

@@ -59,6 +59,15 @@ public record Invoice(
         throw new IllegalArgumentException("it is due on " + due + ", before its day " + day);
       }
     }
+
+    /**
+     * Whether the number is its series and its place in it, such as {@code 2026-} and {@code 0017};
+     * another could be the number that the next of some series gets.
+     */
+    public boolean isCounted() {
+      String place = number.startsWith(series) ? number.substring(series.length()) : "";
+      return place.matches("0*" + sequence);
+    }
   }
 
   /** Whether it was issued. */

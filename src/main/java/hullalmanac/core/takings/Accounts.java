@@ -7,15 +7,15 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Payment;
-import hullalmanac.core.record.PriceLine;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Visit;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * What the invoices of a record come to, and what of them was credited and paid.
@@ -29,6 +29,7 @@ public final class Accounts {
   private final Map<Id<Invoice>, Bill> bills = new HashMap<>();
   private final Map<Id<Invoice>, Money> credited = new HashMap<>();
   private final Map<Id<Invoice>, Money> paid = new HashMap<>();
+  private final Map<Id<Visit>, List<Invoice>> onLines = new HashMap<>();
 
   private Accounts(Books books, Currency currency) {
     this.books = books;
@@ -40,6 +41,12 @@ public final class Accounts {
           .credits()
           .filter(i -> invoice.issued())
           .ifPresent(i -> credited.merge(i, bill.total(), Money::plus));
+      if (invoice.credits().isEmpty()) {
+        invoice.lines().stream()
+            .flatMap(l -> l.visit().stream())
+            .distinct()
+            .forEach(v -> onLines.computeIfAbsent(v, x -> new ArrayList<>()).add(invoice));
+      }
     }
     for (Payment payment : books.payments()) {
       payment
@@ -97,19 +104,17 @@ public final class Accounts {
 
   /** The invoice or draft on which a visit stands, unless that was taken back as a whole. */
   public Optional<Invoice> billed(Id<Visit> visit) {
-    return books.invoices().stream()
-        .filter(i -> i.credits().isEmpty() && !takenBack(i))
-        .filter(i -> i.lines().stream().anyMatch(stands(visit)))
-        .findFirst();
+    return on(visit).filter(i -> !takenBack(i)).findFirst();
   }
 
-  static Predicate<PriceLine> stands(Id<Visit> visit) {
-    return line -> line.visit().equals(Optional.of(visit));
+  /** Invoices and drafts on which a visit stands. */
+  private Stream<Invoice> on(Id<Visit> visit) {
+    return onLines.getOrDefault(visit, List.of()).stream();
   }
 
-  /** What is held of all payments: deposits, and what was paid too much. */
-  public Money held() {
-    return books.payments().stream().map(Payment::held).reduce(nothing(), Money::plus);
+  /** The issued invoice on which a visit stands, unless that was taken back as a whole. */
+  Optional<Invoice> issuedFor(Id<Visit> visit) {
+    return on(visit).filter(i -> i.issued() && !takenBack(i)).findFirst();
   }
 
   /** The row with an id; whoever asks for one that is not there has made a mistake. */

@@ -166,16 +166,15 @@ final class ChargedLines {
         .findFirst();
   }
 
-  /** The price of the service of a rate, by the rate for it that fits the boat most closely. */
+  /**
+   * The price of the service of a rate, by that of its rates which fits the boat most closely;
+   * nobody has said in what condition she was.
+   */
   private Optional<LengthPrice> price(Rate rate, Set<Piece> left) {
     return LengthPrice.of(
-            almanac.books().rates(),
-            new LengthPrice.Asked(
-                rate.service(),
-                boat.loa().orElseThrow(),
-                rate.condition(),
-                Optional.of(boat.type())))
-        .filter(p -> left.containsAll(pieces(p.rate())));
+        almanac.books().rates().stream().filter(r -> left.containsAll(pieces(r))).toList(),
+        new LengthPrice.Asked(
+            rate.service(), boat.loa().orElseThrow(), Optional.empty(), Optional.of(boat.type())));
   }
 
   /**

@@ -78,16 +78,21 @@ public record Earnings(
   /**
    * Reads a record.
    *
+   * @param accounts of the record
    * @param from first day
    * @param until first day that does not count any more
    */
-  public static Earnings of(Almanac almanac, LocalDate from, LocalDate until) {
-    return new Reading(almanac, from, until).earnings();
+  public static Earnings of(Almanac almanac, Accounts accounts, LocalDate from, LocalDate until) {
+    return new Reading(almanac, accounts, from, until).earnings();
   }
 
-  /** One line of what was issued, and what it brought. */
+  /**
+   * One line of what was issued, and what it brought.
+   *
+   * @param place among all of them, from 0
+   */
   private record Brought(
-      Invoice invoice, PriceLine line, Money net, String service, String harbour) {}
+      int place, Invoice invoice, PriceLine line, Money net, String service, String harbour) {}
 
   /** The reading of a record. */
   private static final class Reading {
@@ -97,13 +102,25 @@ public record Earnings(
     private final Money nothing;
     private final Map<Id<Visit>, Visit> visits;
     private final List<Brought> brought = new ArrayList<>();
-    private final Map<Brought, BigDecimal> minutes = new HashMap<>();
+    private final Accounts accounts;
+    private final Lying lying;
+    private final Map<Id<Visit>, Long> worked;
 
-    Reading(Almanac almanac, LocalDate from, LocalDate until) {
+    /** Minutes of the lines, by their place. */
+    private final Map<Integer, BigDecimal> minutes = new HashMap<>();
+
+    Reading(Almanac almanac, Accounts accounts, LocalDate from, LocalDate until) {
       this.almanac = almanac;
+      this.accounts = accounts;
       this.from = from;
       this.until = until;
       nothing = Money.zero(almanac.business().currency());
+      lying = new Lying(almanac);
+      worked =
+          almanac.steps().stream()
+              .collect(
+                  Collectors.groupingBy(
+                      Step::visit, Collectors.summingLong(s -> s.minutes().orElse(0))));
       visits = almanac.visits().stream().collect(Collectors.toMap(Visit::id, v -> v));
       for (Invoice invoice : almanac.books().invoices()) {
         invoice.issue().filter(i -> within(i.day())).ifPresent(i -> read(invoice));
@@ -121,6 +138,7 @@ public record Earnings(
         String service = item.line().service();
         brought.add(
             new Brought(
+                brought.size(),
                 invoice,
                 item.line(),
                 net,
@@ -133,23 +151,17 @@ public record Earnings(
       Optional<Harbour> harbour =
           line.visit()
               .map(visits::get)
-              .flatMap(v -> Lying.at(almanac, v.boat(), v.day()))
+              .flatMap(v -> lying.at(v.boat(), v.day()))
               .or(
                   () ->
                       invoice
                           .boat()
-                          .flatMap(b -> Lying.at(almanac, b, invoice.issue().orElseThrow().day())));
+                          .flatMap(b -> lying.at(b, invoice.issue().orElseThrow().day())));
       return harbour.map(Harbour::name).orElse("no harbour");
     }
 
     /** Shares the minutes of each visit out over the lines on which it stands. */
     private void shareMinutes() {
-      Map<Id<Visit>, Long> worked =
-          almanac.steps().stream()
-              .collect(
-                  Collectors.groupingBy(
-                      Step::visit, Collectors.summingLong(s -> s.minutes().orElse(0))));
-      Accounts accounts = Accounts.of(almanac);
       Map<Id<Visit>, List<Brought>> lines = new LinkedHashMap<>();
       brought.stream()
           .filter(b -> b.invoice().credits().isEmpty())
@@ -177,7 +189,7 @@ public record Earnings(
                 : BigDecimal.valueOf(worked)
                     .multiply(b.net().amount())
                     .divide(sum, 10, RoundingMode.HALF_UP);
-        minutes.merge(b, part, BigDecimal::add);
+        minutes.merge(b.place(), part, BigDecimal::add);
       }
     }
 
@@ -250,19 +262,12 @@ public record Earnings(
           sum(lines.stream().map(Brought::net).toList()),
           sum(lines.stream().filter(this::timed).map(Brought::net).toList()),
           lines.stream()
-              .distinct()
-              .map(b -> minutes.getOrDefault(b, BigDecimal.ZERO))
+              .map(b -> minutes.getOrDefault(b.place(), BigDecimal.ZERO))
               .reduce(BigDecimal.ZERO, BigDecimal::add));
     }
 
     private boolean timed(Brought line) {
-      return line.line()
-          .visit()
-          .filter(
-              v ->
-                  almanac.steps().stream()
-                      .anyMatch(s -> s.visit().equals(v) && s.minutes().orElse(0) > 0))
-          .isPresent();
+      return line.line().visit().filter(v -> worked.getOrDefault(v, 0L) > 0).isPresent();
     }
   }
 }

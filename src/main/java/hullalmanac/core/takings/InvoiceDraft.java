@@ -28,8 +28,10 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** Drafts of invoices: without a number, changed and taken out as one likes. */
 public final class InvoiceDraft {
@@ -86,25 +88,42 @@ public final class InvoiceDraft {
               "no visit of the care plan in " + ChargedLines.month(month) + " waits for an invoice",
               "Finish its visits first, or choose another month"));
     }
-    return draft.made(
-        plan.boat(),
-        visits.get(visits.size() - 1).day(),
-        new Content(draft.lines(visits), Share.NONE, draft.terms()));
+    return draft.of(plan, visits);
   }
 
   /**
    * A draft for each care plan of which visits were done in a month that stand on no invoice yet;
-   * of boats for which nobody pays none is made.
+   * of boats for which nobody pays none is made, and where all are of such boats, these are named.
    */
   public static Change ofMonth(Almanac almanac, IdSource ids, YearMonth month) {
+    InvoiceDraft draft = new InvoiceDraft(almanac, ids);
+    Map<Id<CarePlan>, List<Visit>> waiting =
+        waiting(almanac, draft.accounts, month.plusMonths(1).atDay(1)).stream()
+            .filter(v -> YearMonth.from(v.day()).equals(month))
+            .collect(Collectors.groupingBy(v -> v.plan().orElseThrow()));
     Edit all = Edit.put(List.of());
+    List<Problem> refused = new ArrayList<>();
     for (CarePlan plan : almanac.carePlans()) {
-      Change one = ofMonth(almanac.with(all), ids, plan.id(), month);
-      if (one instanceof Change.Ready ready) {
-        all = all.and(ready.edit());
+      List<Visit> visits = waiting.getOrDefault(plan.id(), List.of());
+      if (!visits.isEmpty()) {
+        Change one = draft.of(plan, visits);
+        if (one instanceof Change.Ready ready) {
+          all = all.and(ready.edit());
+        } else {
+          refused.addAll(((Change.Refused) one).problems());
+        }
       }
     }
-    return new Change.Ready(all);
+    return all.isEmpty() && !refused.isEmpty()
+        ? new Change.Refused(refused)
+        : new Change.Ready(all);
+  }
+
+  private Change of(CarePlan plan, List<Visit> visits) {
+    return made(
+        plan.boat(),
+        visits.get(visits.size() - 1).day(),
+        new Content(lines(visits), Share.NONE, terms()));
   }
 
   /**
@@ -115,13 +134,23 @@ public final class InvoiceDraft {
   public static Change lines(
       Almanac almanac, Id<Invoice> id, UnaryOperator<List<PriceLine>> change) {
     Invoice draft = Accounts.row(almanac.books().invoices(), id);
+    List<PriceLine> lines = change.apply(new ArrayList<>(draft.lines()));
     try {
-      return Change.checked(
-          almanac,
-          Edit.put(With.component(draft, "lines", change.apply(new ArrayList<>(draft.lines())))));
+      return Change.checked(almanac, Edit.put(With.component(draft, "lines", lines)));
     } catch (IllegalArgumentException e) {
       return Change.refused(
-          problem(draft, "discount", e.getMessage(), "Make the discount smaller first"));
+          goesWithoutDiscount(draft, lines)
+              ? problem(draft, "discount", e.getMessage(), "Make the discount smaller first")
+              : problem(draft, "lines", e.getMessage(), "Write something else"));
+    }
+  }
+
+  private static boolean goesWithoutDiscount(Invoice draft, List<PriceLine> lines) {
+    try {
+      With.component(With.component(draft, "discount", Share.NONE), "lines", lines);
+      return true;
+    } catch (IllegalArgumentException e) {
+      return false;
     }
   }
 
@@ -137,9 +166,12 @@ public final class InvoiceDraft {
         Optional.empty());
   }
 
-  /** Visits of care plans that were done before a day and stand on no invoice yet, oldest first. */
-  public static List<Visit> waiting(Almanac almanac, LocalDate before) {
-    Accounts accounts = Accounts.of(almanac);
+  /**
+   * Visits of care plans that were done before a day and stand on no invoice yet, oldest first.
+   *
+   * @param accounts of the record
+   */
+  public static List<Visit> waiting(Almanac almanac, Accounts accounts, LocalDate before) {
     return almanac.visits().stream()
         .filter(v -> v.plan().isPresent() && v.status() == VisitStatus.DONE)
         .filter(v -> v.day().isBefore(before) && accounts.billed(v.id()).isEmpty())

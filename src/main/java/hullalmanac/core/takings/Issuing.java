@@ -47,37 +47,23 @@ public final class Issuing {
     return issuing.trouble().map(Change::refused).orElseGet(issuing::issued);
   }
 
+  /** Issues a draft on a day, unless it is not any more as it was shown. */
+  public static Change issueAsShown(Almanac almanac, Invoice shown, LocalDate day) {
+    Invoice now = Accounts.row(almanac.books().invoices(), shown.id());
+    return now.equals(shown)
+        ? issue(almanac, shown.id(), day)
+        : Change.refused(
+            new Problem(
+                Kind.INVOICE,
+                shown.key(),
+                "",
+                "the " + shown.words() + " was changed meanwhile",
+                "Look again, then issue it"));
+  }
+
   /** The number that a draft would get on a day. */
   public static String nextNumber(Almanac almanac, Invoice draft, LocalDate day) {
     return new Issuing(almanac, draft, day).next().number();
-  }
-
-  /**
-   * Numbers that are missing in a record between the first and the last of each series; none unless
-   * invoices were brought in from elsewhere.
-   */
-  public static List<String> gaps(Almanac almanac) {
-    List<String> gaps = new ArrayList<>();
-    Billing.Numbering numbering = almanac.business().billing().numbering();
-    issues(almanac)
-        .map(Invoice.Issue::series)
-        .distinct()
-        .sorted()
-        .forEach(
-            series -> {
-              List<Integer> there =
-                  issues(almanac)
-                      .filter(i -> i.series().equals(series))
-                      .map(Invoice.Issue::sequence)
-                      .sorted()
-                      .toList();
-              for (int n = there.get(0); n < there.get(there.size() - 1); n++) {
-                if (!there.contains(n)) {
-                  gaps.add(numbering.number(series, n));
-                }
-              }
-            });
-    return gaps;
   }
 
   private static Stream<Invoice.Issue> issues(Almanac almanac) {
@@ -136,14 +122,7 @@ public final class Issuing {
   /** A visit must not be asked for twice, however a second draft of it came about. */
   private Optional<Problem> visitTrouble() {
     for (PriceLine line : draft.lines()) {
-      Optional<Invoice> other =
-          almanac.books().invoices().stream()
-              .filter(i -> i.issued() && i.credits().isEmpty() && !accounts.takenBack(i))
-              .filter(
-                  i ->
-                      line.visit().isPresent()
-                          && i.lines().stream().anyMatch(Accounts.stands(line.visit().get())))
-              .findFirst();
+      Optional<Invoice> other = line.visit().flatMap(accounts::issuedFor);
       if (other.isPresent()) {
         return no(
             "visit",

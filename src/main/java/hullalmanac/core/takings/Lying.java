@@ -8,19 +8,29 @@ import hullalmanac.core.record.Id;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** Where a boat lay on a day. */
+/** Where boats of a record lay on a day. */
 final class Lying {
-  private Lying() {}
+  private final Map<Id<Boat>, List<Berth>> berths;
+  private final Map<Id<Harbour>, Harbour> harbours;
+
+  /** Reads a record once, for many boats and days. */
+  Lying(Almanac almanac) {
+    berths = almanac.berths().stream().collect(Collectors.groupingBy(Berth::boat));
+    harbours = almanac.harbours().stream().collect(Collectors.toMap(Harbour::id, h -> h));
+  }
 
   /** The harbour of a boat on a day: a yearly berth goes before others, then the newest. */
-  static Optional<Harbour> at(Almanac almanac, Id<Boat> boat, LocalDate day) {
-    return almanac.berths().stream()
-        .filter(b -> b.boat().equals(boat) && holds(b, day))
+  Optional<Harbour> at(Id<Boat> boat, LocalDate day) {
+    return berths.getOrDefault(boat, List.of()).stream()
+        .filter(b -> holds(b, day))
         .max(
             Comparator.comparing(Berth::yearly).thenComparing(Berth::from).thenComparing(Berth::id))
-        .map(b -> Accounts.row(almanac.harbours(), b.harbour()));
+        .map(b -> harbours.get(b.harbour()));
   }
 
   private static boolean holds(Berth berth, LocalDate day) {

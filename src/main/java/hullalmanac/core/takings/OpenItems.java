@@ -89,13 +89,8 @@ public record OpenItems(List<Account> accounts, Money owed, Money late, Money he
     }
   }
 
-  /** Reads a record as of a day. */
-  public static OpenItems of(Almanac almanac, LocalDate today) {
-    return of(almanac, Accounts.of(almanac), today);
-  }
-
   /**
-   * The same.
+   * Reads a record as of a day.
    *
    * @param accounts of the record
    */

@@ -149,9 +149,11 @@ final class InvoiceFiles {
           "Write sequence and issued_on too");
       return Optional.empty();
     }
-    return number.isEmpty()
-        ? Optional.empty()
-        : in.made(
+    if (number.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Invoice.Issue> issue =
+        in.made(
             () ->
                 new Invoice.Issue(
                     in.text("series"),
@@ -160,6 +162,21 @@ final class InvoiceFiles {
                     day.orElseThrow(),
                     due.or(() -> day).orElseThrow(),
                     in.text("issued_to")));
+    issue
+        .filter(i -> !i.isCounted())
+        .ifPresent(
+            i ->
+                in.problem(
+                    "series",
+                    "the number "
+                        + number
+                        + " is not \""
+                        + i.series()
+                        + "\" followed by "
+                        + i.sequence(),
+                    "Write how the number begins as its series, and the digits after it as its"
+                        + " sequence"));
+    return issue;
   }
 
   private CsvKind<LineRow> lines() {

@@ -23,7 +23,7 @@ final class MoneyAsides {
     if (!estimates.isEmpty()) {
       asides.add(new Aside("No answer yet", estimates));
     }
-    OpenItems open = OpenItems.of(fleet.almanac(), fleet.accounts(), fleet.asOf());
+    OpenItems open = fleet.open();
     if (open.owed().isPositive()) {
       asides.add(new Aside("Outstanding", List.of(outstanding(open))));
     }

@@ -17,6 +17,7 @@ import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -63,15 +64,13 @@ public final class AccountSheet extends FleetSheet {
           "Not in the record", "This person or firm was removed.", List.of(), Optional.empty());
     }
     Optional<OpenItems.Account> account =
-        OpenItems.of(almanac, fleet.accounts(), fleet.asOf()).accounts().stream()
-            .filter(a -> a.party().id().equals(party))
-            .findFirst();
+        fleet.open().accounts().stream().filter(a -> a.party().id().equals(party)).findFirst();
     List<SheetState.Block> blocks = new ArrayList<>();
     blocks.add(openTable(account));
     blocks.add(new SheetState.Buttons(openButtons(account)));
-    held(almanac).forEach(blocks::add);
+    held(fleet).forEach(blocks::add);
     blocks.add(paid(almanac));
-    blocks.add(all(almanac));
+    blocks.add(all(fleet));
     return new SheetState(who.get().name(), facts(account), blocks, Optional.empty());
   }
 
@@ -119,8 +118,9 @@ public final class AccountSheet extends FleetSheet {
   }
 
   /** What is held of each payment, and what can become of it. */
-  private List<SheetState.Block> held(Almanac almanac) {
-    Accounts accounts = Accounts.of(almanac);
+  private List<SheetState.Block> held(Fleet fleet) {
+    Almanac almanac = fleet.almanac();
+    Accounts accounts = fleet.accounts();
     Optional<Invoice> oldest = oldest(almanac, accounts);
     List<SheetState.Block> blocks = new ArrayList<>();
     for (Payment p : payments(almanac, party)) {
@@ -152,6 +152,10 @@ public final class AccountSheet extends FleetSheet {
   }
 
   private SheetState.Table paid(Almanac almanac) {
+    Map<Id<Invoice>, String> numbers =
+        almanac.books().invoices().stream()
+            .filter(i -> i.issued())
+            .collect(Collectors.toMap(Invoice::id, i -> i.issue().orElseThrow().number()));
     return new SheetState.Table(
         "Received",
         List.of("Day", "Amount", "How", "What became of it"),
@@ -163,15 +167,15 @@ public final class AccountSheet extends FleetSheet {
                         DateWords.dated(p.day()),
                         p.amount().words(),
                         p.how().words(),
-                        became(almanac, p)))
+                        became(numbers, p)))
             .toList(),
         "Nothing has come yet.");
   }
 
-  private static String became(Almanac almanac, Payment p) {
+  private static String became(Map<Id<Invoice>, String> numbers, Payment p) {
     List<String> parts =
         p.uses().stream()
-            .map(u -> u.amount().words() + " " + u.became().words() + number(almanac, u))
+            .map(u -> u.amount().words() + " " + u.became().words() + number(numbers, u))
             .collect(Collectors.toCollection(ArrayList::new));
     if (p.held().isPositive()) {
       parts.add(p.held().words() + " held");
@@ -179,21 +183,16 @@ public final class AccountSheet extends FleetSheet {
     return String.join(", ", parts);
   }
 
-  private static String number(Almanac almanac, Payment.Use use) {
-    return almanac.books().invoices().stream()
-        .filter(i -> use.invoice().equals(Optional.of(i.id())))
-        .flatMap(i -> i.issue().stream())
-        .map(i -> " " + i.number())
-        .findFirst()
-        .orElse("");
+  private static String number(Map<Id<Invoice>, String> numbers, Payment.Use use) {
+    return use.invoice().map(numbers::get).map(n -> " " + n).orElse("");
   }
 
-  private SheetState.Table all(Almanac almanac) {
-    Accounts accounts = Accounts.of(almanac);
+  private SheetState.Table all(Fleet fleet) {
+    Accounts accounts = fleet.accounts();
     return new SheetState.Table(
         "All invoices and credits",
         List.of("Number", "Day", "Total", "Open"),
-        invoices(almanac, party).stream()
+        invoices(fleet.almanac(), party).stream()
             .limit(MOST_ROWS)
             .map(
                 i ->
@@ -221,7 +220,7 @@ public final class AccountSheet extends FleetSheet {
             .filter(p -> button.endsWith(" " + p.id().value()))
             .findFirst();
     if (button.equals("pay")) {
-      desk.open(new PaymentSheet(desk, Optional.of(party), only(now)));
+      desk.open(new PaymentSheet(desk, Optional.of(party), only(fleet)));
     } else if (button.startsWith(OPEN)) {
       desk.open(new InvoiceSheet(desk, new Id<>(Long.parseLong(button.substring(OPEN.length())))));
     } else if (payment.isPresent()) {
@@ -232,10 +231,12 @@ public final class AccountSheet extends FleetSheet {
   }
 
   /** The one open invoice, where there is just one. */
-  private Optional<Id<Invoice>> only(Almanac almanac) {
-    Accounts accounts = Accounts.of(almanac);
+  private Optional<Id<Invoice>> only(Fleet fleet) {
+    Accounts accounts = fleet.accounts();
     List<Invoice> open =
-        invoices(almanac, party).stream().filter(i -> accounts.open(i).isPositive()).toList();
+        invoices(fleet.almanac(), party).stream()
+            .filter(i -> accounts.open(i).isPositive())
+            .toList();
     return open.size() == 1 ? Optional.of(open.get(0).id()) : Optional.empty();
   }
 

@@ -4,51 +4,34 @@ import hullalmanac.core.guide.Topic;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** The list for the accountant: from when until when, and where it was written. */
-public final class AccountantSheet implements Sheet {
-  private final Desk desk;
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
-  private Optional<Draft<Span>> draft = Optional.empty();
-  private Optional<String> trouble = Optional.empty();
+public final class AccountantSheet extends ShownSheet {
+  private Draft<Span> draft;
   private String written = "";
 
   /** Days, both counted; public so that it can be copied with one component changed. */
   public record Span(LocalDate from, LocalDate to) {}
 
   public AccountantSheet(Desk desk) {
-    this.desk = desk;
+    super(desk);
   }
 
   @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(
-        fleet
-            .map(this::stateOf)
-            .orElseGet(() -> new SheetState("", "", List.of(), Optional.empty())));
+  void begin(Fleet first) {
+    LocalDate year = first.asOf().withDayOfYear(1);
+    draft = new Draft<>("span", new Span(year, first.asOf()));
   }
 
   @Override
-  public void show(Fleet fleet) {
-    this.fleet = Optional.of(fleet);
-    if (draft.isEmpty()) {
-      LocalDate year = fleet.asOf().withDayOfYear(1);
-      draft = Optional.of(new Draft<>("span", new Span(year, fleet.asOf())));
-    }
-    publish();
-  }
-
-  private void publish() {
-    fleet.ifPresent(f -> view.accept(stateOf(f)));
+  public void show(Fleet now) {
+    written = "";
+    super.show(now);
   }
 
   private static List<FieldOf<Span>> fields(Fleet fleet) {
@@ -56,29 +39,31 @@ public final class AccountantSheet implements Sheet {
     return List.of(make.day("from", "First day", Span::from), make.day("to", "Last day", Span::to));
   }
 
-  private SheetState stateOf(Fleet fleet) {
+  @Override
+  SheetState stateOf(Fleet fleet) {
     return new SheetState(
         "For the accountant",
         "Invoices, credits, payments, expenses and trips of these days, one list in CSV with each"
             + " tax apart.",
         List.of(
-            draft.orElseThrow().form("", fields(fleet)),
+            draft.form("", fields(fleet)),
             new SheetState.Words(written),
             new SheetState.Buttons(
                 List.of(
                     new SheetState.Button("write", "Write the list", true),
                     new SheetState.Button("done", "Done", false)))),
-        trouble);
+        Optional.empty());
   }
 
   @Override
   public Said say(At at, String text) {
-    return fleet.flatMap(f -> draft.map(d -> d.say(fields(f), at, text))).orElse(Said.NOTHING);
+    return fleet().map(f -> draft.say(fields(f), at, text)).orElse(Said.NOTHING);
   }
 
   @Override
   public void enter(At at, String text) {
-    fleet.ifPresent(f -> draft.ifPresent(d -> d.enter(fields(f), at, text)));
+    fleet().ifPresent(f -> draft.enter(fields(f), at, text));
+    written = "";
     trouble = Optional.empty();
     publish();
   }
@@ -89,12 +74,12 @@ public final class AccountantSheet implements Sheet {
       desk.leave();
       return;
     }
-    fleet.ifPresent(this::write);
+    fleet().ifPresent(this::write);
   }
 
   private void write(Fleet fleet) {
-    Span span = draft.orElseThrow().value();
-    trouble = draft.orElseThrow().trouble(fields(fleet));
+    Span span = draft.value();
+    trouble = draft.trouble(fields(fleet));
     if (trouble.isEmpty() && span.to().isBefore(span.from())) {
       trouble = Optional.of("The last day, " + span.to() + ", is before the first.");
     }

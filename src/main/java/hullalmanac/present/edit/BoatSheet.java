@@ -47,8 +47,11 @@ public final class BoatSheet extends FleetSheet {
   private final Rows<Role> roles;
   private final Rows<CarePlan> plans;
 
+  private final NewEstimate estimates;
+
   public BoatSheet(Desk desk, Id<Boat> boat) {
     super(desk);
+    estimates = new NewEstimate(desk);
     this.boat = boat;
     facts = rows("facts", "", f -> one(f).stream().toList(), Boat::name, f -> fields(f).boat());
     surfaces =
@@ -179,7 +182,7 @@ public final class BoatSheet extends FleetSheet {
     switch (button) {
       case "done" -> desk.leave();
       case "price" -> desk.open(new PriceSheet(desk, Optional.of(boat), false));
-      case "estimate" -> NewEstimate.begin(desk, fleet, boat);
+      case "estimate" -> estimates.begin(fleet, boat);
       case "changes" ->
           desk.open(new ChangesSheet(desk, hullalmanac.core.record.Kind.BOAT, boat, name()));
       case "remove" -> one(fleet).ifPresent(this::remove);

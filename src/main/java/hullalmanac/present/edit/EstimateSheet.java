@@ -9,6 +9,8 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.Texts;
+import hullalmanac.core.record.With;
 import hullalmanac.core.takings.Answering;
 import hullalmanac.core.takings.EstimateDraft;
 import hullalmanac.core.takings.InvoiceDraft;
@@ -40,14 +42,37 @@ public final class EstimateSheet extends FleetSheet {
   private final Rows<LineAt> lines;
   private final EstimateReply reply = new EstimateReply();
 
-  /** An expectation and its place, from 0. */
-  public record ExpectationAt(int index, Estimate.Expectation expectation) {}
+  /** What has no more than a place in the estimate. */
+  private interface Part extends Rows.Placed {
+    @Override
+    default Kind within() {
+      return Kind.ESTIMATE;
+    }
+  }
 
-  /** An option and its place, from 0. */
-  public record OptionAt(int index, Estimate.Option option) {}
+  /** An expectation and its place, from 0. */
+  public record ExpectationAt(int index, Estimate.Expectation expectation) implements Part {
+    @Override
+    public Object mark() {
+      return expectation;
+    }
+  }
+
+  /** An option and its place, from 0; its lines are written apart. */
+  public record OptionAt(int index, Estimate.Option option) implements Part {
+    @Override
+    public Object mark() {
+      return With.component(option, "lines", List.of());
+    }
+  }
 
   /** A line of an option, and the places of both, from 0. */
-  public record LineAt(int option, int index, String name, PriceLine line) {}
+  public record LineAt(int option, int index, String name, PriceLine line) implements Part {
+    @Override
+    public Object mark() {
+      return List.of(name, line);
+    }
+  }
 
   public EstimateSheet(Desk desk, Id<Estimate> estimate) {
     this(desk, estimate, false);
@@ -152,11 +177,7 @@ public final class EstimateSheet extends FleetSheet {
 
   private Change expecting(Almanac almanac, UnaryOperator<List<Estimate.Expectation>> change) {
     return EstimateDraft.changed(
-        almanac,
-        estimate,
-        e ->
-            hullalmanac.core.record.With.component(
-                e, "expectations", change.apply(e.expectations())));
+        almanac, estimate, e -> With.component(e, "expectations", change.apply(e.expectations())));
   }
 
   private Change lines(Almanac almanac, int option, UnaryOperator<List<PriceLine>> change) {
@@ -165,10 +186,7 @@ public final class EstimateSheet extends FleetSheet {
         estimate,
         all -> {
           Estimate.Option now = all.get(option);
-          return replaced(
-              all,
-              option,
-              hullalmanac.core.record.With.component(now, "lines", change.apply(now.lines())));
+          return replaced(all, option, With.component(now, "lines", change.apply(now.lines())));
         });
   }
 
@@ -224,10 +242,7 @@ public final class EstimateSheet extends FleetSheet {
         e.state() == Estimate.State.OFFERED && fleet.asOf().isAfter(e.validUntil())
             ? ", was valid until "
             : ", valid until ";
-    return hullalmanac.core.record.Texts.capital(e.state().words())
-        + who
-        + until
-        + DateWords.dated(e.validUntil());
+    return Texts.capital(e.state().words()) + who + until + DateWords.dated(e.validUntil());
   }
 
   private void open(Fleet fleet, Estimate e, List<SheetState.Block> blocks) {
@@ -278,7 +293,7 @@ public final class EstimateSheet extends FleetSheet {
     String which = answer.option().isBlank() ? "" : " (" + answer.option() + ")";
     blocks.add(
         new SheetState.Words(
-            hullalmanac.core.record.Texts.capital(e.state().words())
+            Texts.capital(e.state().words())
                 + which
                 + " on "
                 + DateWords.dated(answer.day())
@@ -346,22 +361,50 @@ public final class EstimateSheet extends FleetSheet {
 
   @Override
   public void remove(String block, String row) {
-    int[] places = java.util.Arrays.stream(row.split(" ")).mapToInt(Integer::parseInt).toArray();
+    fleet().ifPresent(f -> remove(f, block, row));
+    publish();
+  }
+
+  private void remove(Fleet fleet, String block, String row) {
     switch (block) {
       case "expectations" ->
-          desk.change(
+          expectations.remove(
+              fleet,
+              row,
               "an expectation taken out",
-              almanac -> expecting(almanac, all -> without(all, places[0])));
+              (almanac, x) -> expecting(almanac, all -> without(all, x.index())));
       case "options" ->
-          desk.change(
+          options.remove(
+              fleet,
+              row,
               "an option taken out",
-              almanac -> EstimateDraft.options(almanac, estimate, all -> without(all, places[0])));
+              (almanac, o) ->
+                  EstimateDraft.options(almanac, estimate, all -> without(all, o.index())));
       case "lines" ->
-          desk.change(
+          lines.remove(
+              fleet,
+              row,
               "a line taken out",
-              almanac -> lines(almanac, places[0], all -> without(all, places[1])));
+              (almanac, l) -> lines(almanac, l.option(), all -> without(all, l.index())));
       default -> throw new IllegalArgumentException("no rows are in " + block);
     }
+  }
+
+  /** Adds a line to an option, unless another stands in its place by then. */
+  private void addLine(Estimate e, int option) {
+    String name = e.options().get(option).name();
+    desk.change(
+        "a line added",
+        almanac -> {
+          List<Estimate.Option> now =
+              almanac.books().estimates().stream()
+                  .filter(x -> x.id().equals(estimate))
+                  .flatMap(x -> x.options().stream())
+                  .toList();
+          return option < now.size() && now.get(option).name().equals(name)
+              ? lines(almanac, option, all -> and(all, InvoiceDraft.blank(almanac)))
+              : Rows.another(new OptionAt(option, e.options().get(option)));
+        });
   }
 
   @Override
@@ -371,10 +414,7 @@ public final class EstimateSheet extends FleetSheet {
 
   private void press(String button, Estimate e) {
     if (button.startsWith(ADD_LINE)) {
-      int option = Integer.parseInt(button.substring(ADD_LINE.length()));
-      desk.change(
-          "a line added",
-          almanac -> lines(almanac, option, all -> and(all, InvoiceDraft.blank(almanac))));
+      addLine(e, Integer.parseInt(button.substring(ADD_LINE.length())));
       return;
     }
     switch (button) {

@@ -220,11 +220,24 @@ public record FieldMaker(Business business, LocalDate today) {
         row -> get.apply(row).stream().map(Tax::text).collect(Collectors.joining(", ")),
         (row, typed) -> {
           try {
-            return set(row, id, Tax.parse(typed.replaceAll(",\\s+", "|")), "");
+            List<Tax> taxes = Tax.parse(parted(typed));
+            return set(
+                row,
+                id,
+                taxes,
+                taxes.stream().map(t -> t.text() + " %").collect(Collectors.joining(", ")));
           } catch (IllegalArgumentException e) {
             return new Entry.Refused<>(sentence(e.getMessage()));
           }
         });
+  }
+
+  /** Taxes parted by one mark; a comma before the decimals at the end of one is a point. */
+  private static String parted(String taxes) {
+    return taxes
+        .replaceAll("(?<=\\d),(?=\\d+\\s*(?:[%,;|]|$))", ".")
+        .replaceAll("[,;]", "|")
+        .replaceAll("[|]\\s*(?=[|]|$)", "");
   }
 
   private Entry<Money> money(Entry<BigDecimal> amount, int decimals) {

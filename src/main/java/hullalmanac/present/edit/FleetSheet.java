@@ -4,6 +4,7 @@ import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,12 @@ abstract class FleetSheet extends ShownSheet {
 
   private Optional<Rows<?>> part(String block) {
     return parts().stream().filter(p -> p.id().equals(block)).findFirst();
+  }
+
+  @Override
+  public void show(Fleet now) {
+    parts().forEach(p -> p.shown(now));
+    super.show(now);
   }
 
   @Override

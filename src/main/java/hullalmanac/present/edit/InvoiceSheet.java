@@ -10,6 +10,8 @@ import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
+import hullalmanac.core.record.Tax;
+import hullalmanac.core.record.Texts;
 import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.Crediting;
 import hullalmanac.core.takings.InvoiceDraft;
@@ -17,13 +19,13 @@ import hullalmanac.core.takings.Issuing;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
+import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 
 /**
@@ -35,14 +37,28 @@ public final class InvoiceSheet extends FleetSheet {
   private final boolean inPlace;
   private final Rows<Invoice> facts;
   private final Rows<LineAt> lines;
-  private boolean asking;
+
+  private final Making making;
+
+  /** The draft as it was shown when it was to be issued; only just that is issued. */
+  private Optional<Invoice> asked = Optional.empty();
 
   /**
    * A line of the invoice; public so that it can be copied with one component changed.
    *
    * @param index its place, from 0
    */
-  public record LineAt(int index, PriceLine line) {}
+  public record LineAt(int index, PriceLine line) implements Rows.Placed {
+    @Override
+    public Kind within() {
+      return Kind.INVOICE;
+    }
+
+    @Override
+    public Object mark() {
+      return line;
+    }
+  }
 
   public InvoiceSheet(Desk desk, Id<Invoice> invoice) {
     this(desk, invoice, false);
@@ -55,6 +71,7 @@ public final class InvoiceSheet extends FleetSheet {
     super(desk);
     this.invoice = invoice;
     this.inPlace = inPlace;
+    making = new Making(desk);
     facts =
         new Rows<>(
             Rows.Block.plain(
@@ -143,7 +160,7 @@ public final class InvoiceSheet extends FleetSheet {
         new SheetState.Buttons(List.of(new SheetState.Button("add line", "Add a line", false))));
     blocks.add(facts.form(fleet));
     blocks.add(total(fleet.accounts().bill(i)));
-    if (asking) {
+    if (asked.equals(Optional.of(i))) {
       String number = Issuing.nextNumber(fleet.almanac(), i, fleet.asOf());
       blocks.add(
           new SheetState.Words(
@@ -190,12 +207,13 @@ public final class InvoiceSheet extends FleetSheet {
                             l.words(),
                             l.unit().words(l.quantity()),
                             l.price().words(),
-                            hullalmanac.core.record.Tax.text(l.taxes()).replace("|", ", "),
+                            Tax.text(l.taxes()).replace("|", ", "),
                             l.amount(i.terms().rounding()).words()))
                 .toList(),
             ""));
     blocks.add(total(accounts.bill(i)));
     List<SheetState.Button> buttons = new ArrayList<>();
+    leave(buttons);
     if (i.credits().isEmpty()) {
       blocks.add(standing(accounts, i));
       if (accounts.open(i).isPositive()) {
@@ -205,7 +223,6 @@ public final class InvoiceSheet extends FleetSheet {
         buttons.add(new SheetState.Button("credit", "Write a credit", false));
       }
     }
-    leave(buttons);
     buttons.add(new SheetState.Button("changes", "What changed", false));
     blocks.add(new SheetState.Buttons(buttons));
     if (!i.note().isBlank()) {
@@ -213,7 +230,7 @@ public final class InvoiceSheet extends FleetSheet {
     }
     String due = i.credits().isPresent() ? "" : ", to be paid by " + DateWords.dated(issue.due());
     return new SheetState(
-        hullalmanac.core.record.Texts.capital(i.words()),
+        Texts.capital(i.words()),
         who(fleet, i) + " · issued on " + DateWords.dated(issue.day()) + due,
         blocks,
         Optional.empty());
@@ -246,18 +263,32 @@ public final class InvoiceSheet extends FleetSheet {
   }
 
   @Override
+  public void enter(At at, String text) {
+    asked = Optional.empty();
+    super.enter(at, text);
+  }
+
+  @Override
+  public void paste(At corner, List<List<String>> texts) {
+    asked = Optional.empty();
+    super.paste(corner, texts);
+  }
+
+  @Override
   public void remove(String block, String row) {
-    int index = Integer.parseInt(row);
-    desk.change(
-        "a line taken out",
-        almanac ->
-            InvoiceDraft.lines(
-                almanac,
-                invoice,
-                all -> {
-                  all.remove(index);
-                  return all;
-                }));
+    asked = Optional.empty();
+    fleet().ifPresent(f -> lines.remove(f, row, "a line taken out", this::without));
+    publish();
+  }
+
+  private Change without(Almanac almanac, LineAt line) {
+    return InvoiceDraft.lines(
+        almanac,
+        invoice,
+        all -> {
+          all.remove(line.index());
+          return all;
+        });
   }
 
   @Override
@@ -278,9 +309,9 @@ public final class InvoiceSheet extends FleetSheet {
                         all.add(InvoiceDraft.blank(almanac));
                         return all;
                       }));
-      case "issue" -> whenAllTaken(() -> ask(true));
-      case "not yet" -> ask(false);
-      case "issue now" -> issue();
+      case "issue" -> whenAllTaken(() -> ask(Optional.of(i)));
+      case "not yet" -> ask(Optional.empty());
+      case "issue now" -> whenAllTaken(() -> issue(i));
       case "pay" -> desk.open(new PaymentSheet(desk, Optional.of(i.party()), Optional.of(invoice)));
       case "credit" -> credit(i);
       case "remove" ->
@@ -293,32 +324,27 @@ public final class InvoiceSheet extends FleetSheet {
     }
   }
 
-  private void ask(boolean now) {
-    asking = now;
+  private void ask(Optional<Invoice> now) {
+    asked = now;
     publish();
   }
 
-  private void issue() {
-    asking = false;
-    java.time.LocalDate day = fleet().orElseThrow().asOf();
-    String number =
-        fleet().flatMap(f -> one(f).map(i -> Issuing.nextNumber(f.almanac(), i, day))).orElse("");
-    desk.change(number + " issued", almanac -> Issuing.issue(almanac, invoice, day));
-    publish();
+  /** Issues the draft as it was shown when one was asked; after any change one is asked again. */
+  private void issue(Invoice shown) {
+    if (asked.equals(Optional.of(shown))) {
+      Fleet now = fleet().orElseThrow();
+      String number = Issuing.nextNumber(now.almanac(), shown, now.asOf());
+      desk.change(number + " issued", almanac -> Issuing.issueAsShown(almanac, shown, now.asOf()));
+    }
+    ask(Optional.empty());
   }
 
   private void credit(Invoice i) {
-    AtomicReference<Optional<Invoice>> made = new AtomicReference<>(Optional.empty());
-    desk.change(
+    making.make(
         "credit for " + i.words() + " begun",
-        almanac -> {
-          Change change = Crediting.draft(almanac, desk.ids(), invoice);
-          if (change instanceof Change.Ready ready) {
-            made.set(ready.put(Invoice.class));
-          }
-          return change;
-        },
-        () -> made.get().ifPresent(c -> desk.open(new InvoiceSheet(desk, c.id()))));
+        almanac -> Crediting.draft(almanac, desk.ids(), invoice),
+        Invoice.class,
+        c -> desk.open(new InvoiceSheet(desk, c.id())));
   }
 
   @Override

@@ -7,13 +7,13 @@ import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.With;
 import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.Receiving;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
@@ -21,19 +21,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** Money that came: who paid, how much, how, and which invoice it pays. */
-public final class PaymentSheet implements Sheet {
+public final class PaymentSheet extends ShownSheet {
   private static final String FORM = "payment";
 
-  private final Desk desk;
   private final Optional<Id<Party>> party;
   private final Optional<Id<Invoice>> invoice;
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
-  private Optional<String> trouble = Optional.empty();
-  private Optional<Draft<Got>> draft = Optional.empty();
+  private final Making making;
+  private Draft<Got> draft;
+  private Optional<Made> made = Optional.empty();
 
   /** What is known of the payment; public so that it can be copied with one component changed. */
   public record Got(
@@ -44,32 +41,29 @@ public final class PaymentSheet implements Sheet {
       Payment.How how,
       String note) {}
 
+  /** Fields for a record, and who paid. */
+  private record Made(Optional<Id<Party>> party, List<FieldOf<Got>> fields) {}
+
   /**
    * @param party who paid, where that is known
    * @param invoice which invoice it pays, where that is known
    */
   public PaymentSheet(Desk desk, Optional<Id<Party>> party, Optional<Id<Invoice>> invoice) {
-    this.desk = desk;
+    super(desk);
+    making = new Making(desk);
     this.party = party;
     this.invoice = invoice;
   }
 
   @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(
-        fleet
-            .map(this::stateOf)
-            .orElseGet(() -> new SheetState("", "", List.of(), Optional.empty())));
+  void begin(Fleet first) {
+    draft = new Draft<>(FORM, begun(first));
   }
 
   @Override
-  public void show(Fleet fleet) {
-    this.fleet = Optional.of(fleet);
-    if (draft.isEmpty()) {
-      draft = Optional.of(new Draft<>(FORM, begun(fleet)));
-    }
-    publish();
+  public void show(Fleet now) {
+    made = Optional.empty();
+    super.show(now);
   }
 
   /** What is most likely: all that is open, today. */
@@ -84,21 +78,25 @@ public final class PaymentSheet implements Sheet {
     return new Got(party, invoice, open, fleet.asOf(), Payment.How.BANK_TRANSFER, "");
   }
 
-  private void publish() {
-    fleet.ifPresent(f -> view.accept(stateOf(f)));
-  }
-
   private Got got() {
-    return draft.orElseThrow().value();
+    return draft.value();
   }
 
+  /** The fields; made once for a record and who paid, for they are asked for with each key. */
   private List<FieldOf<Got>> fields(Fleet fleet) {
+    if (made.filter(m -> m.party().equals(got().party())).isEmpty()) {
+      made = Optional.of(new Made(got().party(), make(fleet)));
+    }
+    return made.get().fields();
+  }
+
+  private List<FieldOf<Got>> make(Fleet fleet) {
     FieldMaker make = new FieldMaker(fleet.almanac().business(), fleet.asOf());
     List<FieldOf<Got>> fields = new ArrayList<>();
     if (party.isEmpty()) {
-      fields.add(make.maybeOf("party", "Who paid", parties(fleet.almanac()), Got::party));
+      fields.add(withoutInvoice(make.maybeOf("party", "Who paid", parties(fleet), Got::party)));
     }
-    fields.add(make.maybeOf("invoice", "Pays", open(fleet.almanac()), Got::invoice));
+    fields.add(make.maybeOf("invoice", "Pays", open(fleet), Got::invoice));
     fields.add(make.money("amount", "Amount", Got::amount));
     fields.add(make.day("day", "Received on", Got::day));
     fields.add(make.choice("how", "How", Payment.How.class, Got::how));
@@ -106,17 +104,35 @@ public final class PaymentSheet implements Sheet {
     return fields;
   }
 
-  private static List<FieldMaker.Named<Party>> parties(Almanac almanac) {
-    return almanac.parties().stream()
+  /** A field that changes who paid: an invoice of another is not paid with it. */
+  private static FieldOf<Got> withoutInvoice(FieldOf<Got> party) {
+    return new FieldOf<>(
+        party.id(),
+        party.label(),
+        party.input(),
+        party.text(),
+        (got, typed) ->
+            party
+                .enter()
+                .apply(got, typed)
+                .map(
+                    now ->
+                        now.party().equals(got.party())
+                            ? now
+                            : With.component(now, "invoice", Optional.empty())));
+  }
+
+  private static List<FieldMaker.Named<Party>> parties(Fleet fleet) {
+    return fleet.almanac().parties().stream()
         .sorted(Comparator.comparing(Party::name, String.CASE_INSENSITIVE_ORDER))
         .map(p -> new FieldMaker.Named<>(p.id(), p.name()))
         .toList();
   }
 
   /** Invoices of who paid of which something is open, the oldest first. */
-  private List<FieldMaker.Named<Invoice>> open(Almanac almanac) {
-    Accounts accounts = Accounts.of(almanac);
-    return almanac.books().invoices().stream()
+  private List<FieldMaker.Named<Invoice>> open(Fleet fleet) {
+    Accounts accounts = fleet.accounts();
+    return fleet.almanac().books().invoices().stream()
         .filter(i -> got().party().equals(Optional.of(i.party())))
         .filter(i -> accounts.open(i).isPositive())
         .sorted(Comparator.comparing(i -> i.issue().orElseThrow().day()))
@@ -128,10 +144,8 @@ public final class PaymentSheet implements Sheet {
         .toList();
   }
 
-  private SheetState stateOf(Fleet fleet) {
-    if (draft.isEmpty()) {
-      return new SheetState("", "", List.of(), Optional.empty());
-    }
+  @Override
+  SheetState stateOf(Fleet fleet) {
     String from =
         fleet.almanac().parties().stream()
             .filter(p -> got().party().equals(Optional.of(p.id())))
@@ -144,25 +158,22 @@ public final class PaymentSheet implements Sheet {
             + "What is more than the invoice asks, or pays none, is held: as a deposit, or to be"
             + " given back.",
         List.of(
-            draft.get().form("", fields(fleet)),
+            draft.form("", fields(fleet)),
             new SheetState.Buttons(
                 List.of(
                     new SheetState.Button("write", "Received", true),
                     new SheetState.Button("leave", "Leave it", false)))),
-        trouble);
+        Optional.empty());
   }
 
   @Override
   public Said say(At at, String text) {
-    return fleet
-        .filter(f -> draft.isPresent())
-        .map(f -> draft.get().say(fields(f), at, text))
-        .orElse(Said.NOTHING);
+    return fleet().map(f -> draft.say(fields(f), at, text)).orElse(Said.NOTHING);
   }
 
   @Override
   public void enter(At at, String text) {
-    fleet.filter(f -> draft.isPresent()).ifPresent(f -> draft.get().enter(fields(f), at, text));
+    fleet().ifPresent(f -> draft.enter(fields(f), at, text));
     trouble = Optional.empty();
     publish();
   }
@@ -172,12 +183,12 @@ public final class PaymentSheet implements Sheet {
     if (button.equals("leave")) {
       desk.leave();
     } else {
-      fleet.ifPresent(this::write);
+      fleet().ifPresent(this::write);
     }
   }
 
   private void write(Fleet fleet) {
-    trouble = draft.orElseThrow().trouble(fields(fleet)).or(this::missing);
+    trouble = draft.trouble(fields(fleet)).or(this::missing);
     if (trouble.isPresent()) {
       publish();
       return;
@@ -191,10 +202,11 @@ public final class PaymentSheet implements Sheet {
             got.how(),
             Optional.empty(),
             got.note());
-    desk.change(
+    making.make(
         received.amount().words() + " received",
         almanac -> change(almanac, received, got.invoice()),
-        desk::leave);
+        Payment.class,
+        p -> desk.leave());
   }
 
   private Change change(Almanac almanac, Receiving.Received received, Optional<Id<Invoice>> pays) {

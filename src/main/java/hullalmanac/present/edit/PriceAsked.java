@@ -14,6 +14,7 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What is asked of a price by length; public so that it can be copied with one component changed.
@@ -40,8 +41,16 @@ public record PriceAsked(
         .toList();
   }
 
-  /** These read in a record, with rates to go by. */
-  record Read(PriceAsked asked, Almanac almanac, List<Rate> rates) {
+  /**
+   * These read in a record, with rates to go by.
+   *
+   * @param took how long it took so far by a rate
+   */
+  record Read(
+      PriceAsked asked,
+      Almanac almanac,
+      List<Rate> rates,
+      Function<Rate, Optional<UsualMinutes>> took) {
     Optional<Boat> boat() {
       return almanac.boats().stream()
           .filter(b -> asked.boat().equals(Optional.of(b.id())))
@@ -87,7 +96,7 @@ public record PriceAsked(
 
     /** How long it took so far. */
     Optional<UsualMinutes> usual() {
-      return rate().flatMap(r -> UsualMinutes.of(almanac, r));
+      return rate().flatMap(took);
     }
   }
 }

@@ -46,26 +46,38 @@ public record PriceEffort(
           Optional.empty(),
           Optional.empty());
 
+  /** The most that can be meant of each: what is more is a slip of the keys. */
+  private static final long MOST_AREA = 5000;
+
+  private static final long MOST_FOR_A_METRE = 1000;
+  private static final long MOST_WAY = 5000;
+  private static final long MOST_MINUTES = 100_000;
+  private static final long MOST_MONEY = 1_000_000;
+
   public PriceEffort {
-    number(area, "an area");
-    number(minutes, "the minutes for a square metre");
-    number(product, "the product for a square metre");
-    number(litre.map(Money::amount), "what a litre costs");
-    number(pads.map(Money::amount), "what pads cost");
-    number(distance, "a way");
-    number(travel, "the minutes on the way");
-    number(waiting, "the minutes of waiting");
-    number(hour.map(Money::amount), "the price of an hour");
+    number(area, MOST_AREA, "an area");
+    number(minutes, MOST_FOR_A_METRE, "the minutes for a square metre");
+    number(product, MOST_FOR_A_METRE, "the product for a square metre");
+    number(litre.map(Money::amount), MOST_MONEY, "what a litre costs");
+    number(pads.map(Money::amount), MOST_MONEY, "what pads cost");
+    number(distance, MOST_WAY, "a way");
+    number(travel, MOST_MINUTES, "the minutes on the way");
+    number(waiting, MOST_MINUTES, "the minutes of waiting");
+    number(hour.map(Money::amount), MOST_MONEY, "the price of an hour");
   }
 
-  private static void number(Optional<BigDecimal> number, String what) {
-    number
-        .filter(n -> n.signum() < 0)
-        .ifPresent(
-            n -> {
-              throw new IllegalArgumentException(
-                  what + " is not below 0, so not " + n.toPlainString());
-            });
+  private static void number(Optional<BigDecimal> number, long most, String what) {
+    number.ifPresent(
+        n -> {
+          if (n.signum() < 0) {
+            throw new IllegalArgumentException(
+                what + " is not below 0, so not " + n.toPlainString());
+          }
+          if (n.compareTo(BigDecimal.valueOf(most)) > 0) {
+            throw new IllegalArgumentException(
+                what + " is at most " + most + ", so not " + n.toPlainString());
+          }
+        });
   }
 
   static List<FieldOf<PriceEffort>> fields(FieldMaker make, PriceAsked.Read asked) {

@@ -6,6 +6,7 @@ import hullalmanac.core.price.PhonePrice;
 import hullalmanac.core.price.PriceGap;
 import hullalmanac.core.price.StarterRates;
 import hullalmanac.core.price.TimePrice;
+import hullalmanac.core.price.UsualMinutes;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatType;
@@ -19,84 +20,91 @@ import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
-import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** What a job costs: at once on the phone, then by length and by time and materials. */
-public final class PriceSheet implements Sheet {
+public final class PriceSheet extends ShownSheet {
   private static final String ASKED = "asked";
   private static final String EFFORT = "effort";
   private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
-  private final Desk desk;
   private final boolean inPlace;
   private final Draft<PriceAsked> asked;
   private final Draft<PriceEffort> effort = new Draft<>(EFFORT, PriceEffort.UNSAID);
-  private Consumer<SheetState> view = s -> {};
-  private Optional<Fleet> fleet = Optional.empty();
+  private final NewEstimate estimates;
+  private Optional<Known> known = Optional.empty();
 
   /**
    * @param boat whose work is priced, where it is one of the record
    * @param inPlace whether it stands in its place in the window, so that there is nothing to leave
    */
   public PriceSheet(Desk desk, Optional<Id<Boat>> boat, boolean inPlace) {
-    this.desk = desk;
+    super(desk);
+    estimates = new NewEstimate(desk);
     this.inPlace = inPlace;
     asked =
         new Draft<>(
             ASKED, new PriceAsked(boat, "", Optional.empty(), Optional.empty(), Optional.empty()));
   }
 
-  @Override
-  public void onChange(Consumer<SheetState> view) {
-    this.view = view;
-    view.accept(
-        fleet
-            .map(this::stateOf)
-            .orElseGet(() -> new SheetState("", "", List.of(), Optional.empty())));
-  }
+  /**
+   * What is read of a record once, for it is asked for with each key.
+   *
+   * @param rates the record's own, or those to begin with while it has none
+   * @param usual how long it took so far, by rate, as far as it was asked for
+   */
+  private record Known(
+      List<Rate> rates,
+      List<FieldMaker.Named<Boat>> boats,
+      Map<Rate, Optional<UsualMinutes>> usual) {}
 
   @Override
-  public void show(Fleet fleet) {
-    this.fleet = Optional.of(fleet);
-    publish();
+  public void show(Fleet now) {
+    known = Optional.empty();
+    super.show(now);
   }
 
-  private void publish() {
-    fleet.ifPresent(f -> view.accept(stateOf(f)));
-  }
-
-  /** The record's own rates, or those to begin with while it has none. */
-  private List<Rate> rates(Almanac almanac) {
-    if (!almanac.books().rates().isEmpty()) {
-      return almanac.books().rates();
+  private Known known(Almanac almanac) {
+    if (known.isEmpty()) {
+      List<Rate> own = almanac.books().rates();
+      known =
+          Optional.of(
+              new Known(
+                  own.isEmpty() ? StarterRates.of(almanac.business().currency(), desk.ids()) : own,
+                  almanac.boats().stream()
+                      .sorted(Comparator.comparing(Boat::name, String.CASE_INSENSITIVE_ORDER))
+                      .map(b -> new FieldMaker.Named<>(b.id(), b.name()))
+                      .toList(),
+                  new HashMap<>()));
     }
-    return StarterRates.of(almanac.business().currency(), desk.ids());
+    return known.get();
   }
 
   private PriceAsked.Read read(Almanac almanac) {
-    return new PriceAsked.Read(asked.value(), almanac, rates(almanac));
+    Known now = known(almanac);
+    return new PriceAsked.Read(
+        asked.value(),
+        almanac,
+        now.rates(),
+        rate -> now.usual().computeIfAbsent(rate, r -> UsualMinutes.of(almanac, r)));
   }
 
   private List<FieldOf<PriceAsked>> askedFields(Fleet fleet) {
     FieldMaker make = new FieldMaker(fleet.almanac().business(), fleet.asOf());
     PriceAsked.Read read = read(fleet.almanac());
     List<String> services = PriceAsked.services(read.rates());
-    List<FieldMaker.Named<Boat>> boats =
-        fleet.almanac().boats().stream()
-            .sorted(Comparator.comparing(Boat::name, String.CASE_INSENSITIVE_ORDER))
-            .map(b -> new FieldMaker.Named<>(b.id(), b.name()))
-            .toList();
+    List<FieldMaker.Named<Boat>> boats = known(fleet.almanac()).boats();
     FieldOf<PriceAsked> length = make.length("length", "Length", PriceAsked::length);
-    String known =
+    String hint =
         read.boat()
             .flatMap(Boat::loa)
             .map(l -> length(fleet.almanac().business(), l))
@@ -111,7 +119,7 @@ public final class PriceSheet implements Sheet {
                 FieldMaker.oneOf(services, typed)
                     .map(s -> new PriceAsked(a.boat(), s, a.length(), a.type(), a.condition()))),
         make.maybeOf("boat", "Boat, where she is in the record", boats, PriceAsked::boat),
-        new FieldOf<>("length", "Length", new Input.Line(known), length.text(), length.enter()),
+        new FieldOf<>("length", "Length", new Input.Line(hint), length.text(), length.enter()),
         make.maybeChoice("type", "Type", BoatType.class, PriceAsked::type),
         make.maybeChoice("condition", "Condition", Condition.class, PriceAsked::condition));
   }
@@ -125,7 +133,8 @@ public final class PriceSheet implements Sheet {
         new FieldMaker(fleet.almanac().business(), fleet.asOf()), read(fleet.almanac()));
   }
 
-  private SheetState stateOf(Fleet fleet) {
+  @Override
+  SheetState stateOf(Fleet fleet) {
     PriceAsked.Read read = read(fleet.almanac());
     Optional<LengthPrice> length = read.byLength();
     Optional<TimePrice> time = effort.value().byTime(read);
@@ -174,6 +183,14 @@ public final class PriceSheet implements Sheet {
     List<String> from = new ArrayList<>();
     if (fleet.almanac().books().rates().isEmpty() && !read.rates().isEmpty()) {
       from.add("The rate is a starter value: common practice, no source.");
+    }
+    if (read.asked().condition().isEmpty()) {
+      read.byLength()
+          .flatMap(l -> l.rate().condition())
+          .ifPresent(
+              c ->
+                  from.add(
+                      "Nobody has said her condition; the rate for " + c.words() + " stands in."));
     }
     if (effort.value().area().isEmpty()) {
       read.area()
@@ -255,7 +272,7 @@ public final class PriceSheet implements Sheet {
 
   @Override
   public Said say(At at, String text) {
-    return fleet
+    return fleet()
         .map(
             f ->
                 at.block().equals(ASKED)
@@ -266,14 +283,15 @@ public final class PriceSheet implements Sheet {
 
   @Override
   public void enter(At at, String text) {
-    fleet.ifPresent(
-        f -> {
-          if (at.block().equals(ASKED)) {
-            asked.enter(askedFields(f), at, text);
-          } else {
-            effort.enter(effortFields(f), at, text);
-          }
-        });
+    fleet()
+        .ifPresent(
+            f -> {
+              if (at.block().equals(ASKED)) {
+                asked.enter(askedFields(f), at, text);
+              } else {
+                effort.enter(effortFields(f), at, text);
+              }
+            });
     publish();
   }
 
@@ -287,7 +305,7 @@ public final class PriceSheet implements Sheet {
   }
 
   private void estimate(Id<Boat> boat) {
-    fleet.ifPresent(f -> NewEstimate.begin(desk, f, boat));
+    fleet().ifPresent(f -> estimates.begin(f, boat));
   }
 
   @Override

@@ -3,6 +3,8 @@ package hullalmanac.present.edit;
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
@@ -29,10 +32,48 @@ import java.util.function.Function;
 final class Rows<T> {
   private final Block<T> block;
   private final Desk desk;
-  private final Map<At, String> refused = new HashMap<>();
+  private final Map<At, Kept> refused = new HashMap<>();
+
+  /**
+   * What one's own texts made last of the row at a place; also known where the record is changed.
+   */
+  private final Map<String, Became> ours = new ConcurrentHashMap<>();
 
   /** Fields whose texts are on their way into the record. */
   private final Set<At> waiting = new HashSet<>();
+
+  /** A row that is known by its place alone: by the time of a change another can stand there. */
+  interface Placed {
+    /** What it is a part of. */
+    Kind within();
+
+    /** What tells it from another that came to its place. */
+    Object mark();
+  }
+
+  /** A text that was not taken, and the mark of its row where that has no more than a place. */
+  private record Kept(String text, Optional<Object> mark) {}
+
+  /**
+   * What one's own texts made of a row, one after the other.
+   *
+   * @param before its marks until then
+   * @param now its mark since
+   */
+  private record Became(Set<Object> before, Object now) {
+    /** The same after one text more. */
+    static Became and(Became until, Object was, Object now) {
+      Set<Object> before = new HashSet<>();
+      if (until != null && until.now().equals(was)) {
+        before.addAll(until.before());
+      }
+      before.add(was);
+      return new Became(before, now);
+    }
+  }
+
+  /** A text that is taken into a row as it was shown. */
+  private record Taken<T>(Typed typed, T shown) {}
 
   /**
    * What rows there are and what is written of them.
@@ -107,11 +148,11 @@ final class Rows<T> {
   }
 
   private SheetState.Field typed(FieldOf<T> field, T row, String key) {
-    String text = refused.get(new At(block.id(), key, field.id()));
-    return text == null
+    Kept kept = refused.get(new At(block.id(), key, field.id()));
+    return kept == null
         ? field.on(row)
         : new SheetState.Field(
-            field.id(), field.label(), field.input(), text, field.say(row, text));
+            field.id(), field.label(), field.input(), kept.text(), field.say(row, kept.text()));
   }
 
   /** All rows as a grid. */
@@ -132,8 +173,9 @@ final class Rows<T> {
               fields.stream()
                   .map(
                       f ->
-                          refused.getOrDefault(
-                              new At(block.id(), key, f.id()), f.text().apply(row)))
+                          Optional.ofNullable(refused.get(new At(block.id(), key, f.id())))
+                              .map(Kept::text)
+                              .orElseGet(() -> f.text().apply(row)))
                   .toList()));
     }
     return new SheetState.Grid(
@@ -143,6 +185,54 @@ final class Rows<T> {
         fields.stream().map(FieldOf::column).toList(),
         rows,
         empty);
+  }
+
+  private static Optional<Object> mark(Object row) {
+    return row instanceof Placed placed ? Optional.of(placed.mark()) : Optional.empty();
+  }
+
+  /** Whether a mark is that of a row as it was shown, or of what one's own texts made of it. */
+  private static boolean same(Became became, Object shown, Object now) {
+    return now.equals(shown)
+        || (became != null && became.now().equals(now) && became.before().contains(shown));
+  }
+
+  /**
+   * Lets texts that were not taken go along with rows that came to other places. Where such a row
+   * is gone its texts are gone too, so that none stands in another.
+   */
+  void shown(Fleet fleet) {
+    if (refused.values().stream().noneMatch(k -> k.mark().isPresent())) {
+      return;
+    }
+    List<T> rows = block.rows().apply(fleet);
+    Map<At, Kept> there = new HashMap<>();
+    refused.forEach(
+        (at, kept) -> {
+          if (kept.mark().isEmpty()) {
+            there.put(at, kept);
+          } else {
+            row(rows, at.row(), kept.mark().get())
+                .ifPresent(
+                    row ->
+                        there.put(
+                            new At(at.block(), block.key().apply(row), at.field()),
+                            new Kept(kept.text(), mark(row))));
+          }
+        });
+    refused.clear();
+    refused.putAll(there);
+  }
+
+  /** Where the row with a mark is now: in its place, or else in another. */
+  private Optional<T> row(List<T> rows, String key, Object shown) {
+    Became became = ours.get(key);
+    List<T> same =
+        rows.stream().filter(r -> mark(r).filter(m -> same(became, shown, m)).isPresent()).toList();
+    return same.stream()
+        .filter(r -> block.key().apply(r).equals(key))
+        .findFirst()
+        .or(() -> same.stream().findFirst());
   }
 
   /** Whether every text was taken. */
@@ -174,7 +264,7 @@ final class Rows<T> {
    * record has it when the act is done, so texts that follow fast upon each other keep each other.
    */
   int enterAll(Fleet fleet, List<Typed> texts) {
-    List<Typed> taken = new ArrayList<>();
+    List<Taken<T>> taken = new ArrayList<>();
     List<String> labels = new ArrayList<>();
     int notTaken = 0;
     for (Typed typed : texts) {
@@ -187,16 +277,16 @@ final class Rows<T> {
       if (entry instanceof Entry.Read<T> read) {
         refused.remove(typed.at());
         if (!read.value().equals(row.get()) || waiting.contains(typed.at())) {
-          taken.add(typed);
+          taken.add(new Taken<>(typed, row.get()));
           labels.add(block.label().apply(row.get()) + ", " + field.label());
         }
       } else {
-        refused.put(typed.at(), typed.text());
+        refused.put(typed.at(), new Kept(typed.text(), mark(row.get())));
         notTaken++;
       }
     }
     if (!taken.isEmpty()) {
-      taken.forEach(t -> waiting.add(t.at()));
+      taken.forEach(t -> waiting.add(t.typed().at()));
       String what =
           labels.size() == 1
               ? labels.get(0)
@@ -204,17 +294,23 @@ final class Rows<T> {
       desk.change(
           what,
           almanac -> changeAll(fleet, almanac, taken),
-          () -> taken.forEach(t -> waiting.remove(t.at())));
+          () -> taken.forEach(t -> waiting.remove(t.typed().at())));
     }
     return notTaken;
   }
 
-  private Change changeAll(Fleet fleet, Almanac almanac, List<Typed> texts) {
+  private Change changeAll(Fleet fleet, Almanac almanac, List<Taken<T>> texts) {
     Edit all = Edit.put(List.of());
-    for (Typed typed : texts) {
+    Map<String, Became> made = new HashMap<>(ours);
+    for (Taken<T> taken : texts) {
+      Typed typed = taken.typed();
+      String key = typed.at().row();
       Almanac now = almanac.with(all);
       Fleet beside = fleet.beside(now);
-      Optional<T> row = find(beside, typed.at().row());
+      Optional<T> row = find(beside, key);
+      if (isAnother(made, key, taken.shown(), row)) {
+        return another((Placed) taken.shown());
+      }
       if (row.isPresent()
           && field(beside, typed.at().field()).enter().apply(row.get(), typed.text())
               instanceof Entry.Read<T> read
@@ -224,8 +320,49 @@ final class Rows<T> {
           return one;
         }
         all = all.and(((Change.Ready) one).edit());
+        mark(row.get())
+            .ifPresent(
+                was ->
+                    made.put(
+                        key, Became.and(made.get(key), was, mark(read.value()).orElseThrow())));
       }
     }
+    ours.putAll(made);
     return new Change.Ready(all);
+  }
+
+  /**
+   * Takes a row out of the record, unless another stands in its place by then.
+   *
+   * @param without what the record becomes without a row
+   */
+  void remove(Fleet fleet, String key, String what, BiFunction<Almanac, T, Change> without) {
+    row(fleet, key)
+        .ifPresent(
+            shown -> {
+              refused.keySet().removeIf(at -> at.row().equals(key));
+              desk.change(
+                  what,
+                  almanac -> {
+                    Optional<T> now = row(fleet.beside(almanac), key);
+                    return isAnother(ours, key, shown, now)
+                        ? another((Placed) shown)
+                        : without.apply(almanac, now.orElse(shown));
+                  });
+            });
+  }
+
+  /** Whether a row that is known by its place is not in it any more. */
+  private static <T> boolean isAnother(
+      Map<String, Became> made, String key, T shown, Optional<T> now) {
+    return mark(shown)
+        .filter(was -> now.flatMap(Rows::mark).filter(is -> same(made.get(key), was, is)).isEmpty())
+        .isPresent();
+  }
+
+  /** Refuses to write into a row that is not the one that was shown. */
+  static Change another(Placed row) {
+    return Change.refused(
+        new Problem(row.within(), "", "", "this line was changed meanwhile", "Look again"));
   }
 }

@@ -1,31 +1,26 @@
 package hullalmanac.present.edit;
 
-import hullalmanac.core.entry.Entry;
-import hullalmanac.core.entry.NumberEntry;
 import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Expense;
 import hullalmanac.core.record.Kind;
-import hullalmanac.core.record.Money;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Trip;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.work.NewKeys;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
-import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,31 +29,35 @@ import java.util.stream.Stream;
 public final class SpendingSheet extends FleetSheet {
   private static final int MOST_ROWS = 60;
 
-  /** A mile is 1609.344 m exactly (international yard and pound agreement, 1959). */
-  private static final BigDecimal METRES_PER_MILE = new BigDecimal("1609.344");
-
+  private static final String TRIPS = "trips";
+  private static final String EXPENSES = "expenses";
   private final Rows<Trip> trips;
   private final Rows<Expense> expenses;
+  private Optional<NewRow<NewTrip>> newTrip = Optional.empty();
+  private Optional<NewRow<NewExpense>> newExpense = Optional.empty();
+
+  /** Visits to choose from, made once for a record; also asked where the record is changed. */
+  private volatile Optional<List<FieldMaker.Named<Visit>>> visits = Optional.empty();
 
   public SpendingSheet(Desk desk) {
     super(desk);
     trips =
         new Rows<>(
             Rows.Block.plain(
-                "trips",
+                TRIPS,
                 "Trips",
                 f -> newest(f.almanac().books().trips(), Trip::day, Trip::key),
                 t -> "trip of " + t.day(),
-                SpendingSheet::trip),
+                this::trip),
             desk);
     expenses =
         new Rows<>(
             Rows.Block.plain(
-                "expenses",
+                EXPENSES,
                 "Expenses",
                 f -> newest(f.almanac().books().expenses(), Expense::day, Expense::key),
                 Expense::what,
-                SpendingSheet::expense),
+                this::expense),
             desk);
   }
 
@@ -74,17 +73,18 @@ public final class SpendingSheet extends FleetSheet {
     return new FieldMaker(fleet.almanac().business(), fleet.asOf());
   }
 
-  private static List<FieldOf<Trip>> trip(Fleet fleet) {
+  private List<FieldOf<Trip>> trip(Fleet fleet) {
     FieldMaker make = make(fleet);
     return List.of(
         make.day("day", "Day", Trip::day),
-        way(fleet.almanac().business()),
+        NewTrip.way(
+            fleet.almanac().business(), t -> Optional.of(t.metres()), Optional::orElseThrow),
         make.maybeWhole("minutes", "Minutes", Trip::minutes),
         make.maybeOf("visit", "To the visit", visits(fleet), Trip::visit),
         make.line("note", "Where and what for", Trip::note));
   }
 
-  private static List<FieldOf<Expense>> expense(Fleet fleet) {
+  private List<FieldOf<Expense>> expense(Fleet fleet) {
     FieldMaker make = make(fleet);
     return List.of(
         make.day("day", "Day", Expense::day),
@@ -97,46 +97,22 @@ public final class SpendingSheet extends FleetSheet {
         make.line("note", "Note", Expense::note));
   }
 
-  private static FieldOf<Trip> way(Business business) {
-    boolean miles = business.units() == Business.Units.FEET;
-    BigDecimal unit = miles ? METRES_PER_MILE : BigDecimal.valueOf(1000);
-    return new FieldOf<>(
-        "metres",
-        miles ? "Miles" : "Kilometres",
-        new Input.Line(""),
-        t ->
-            BigDecimal.valueOf(t.metres())
-                .divide(unit, 1, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString(),
-        (t, typed) -> {
-          Entry<BigDecimal> read = NumberEntry.read(typed);
-          if (read instanceof Entry.Read<BigDecimal> number) {
-            BigDecimal metres = number.value().multiply(unit).setScale(0, RoundingMode.HALF_UP);
-            return FieldMaker.set(
-                t,
-                "metres",
-                metres.min(BigDecimal.valueOf(Integer.MAX_VALUE)).max(BigDecimal.ZERO).intValue(),
-                "");
-          }
-          return new Entry.Refused<>(
-              read instanceof Entry.Refused<BigDecimal> refused
-                  ? refused.sentence()
-                  : "A number is needed here, such as 12.");
-        });
+  private List<FieldMaker.Named<Visit>> visits(Fleet fleet) {
+    List<FieldMaker.Named<Visit>> made = visits.orElseGet(() -> choices(fleet));
+    visits = Optional.of(made);
+    return made;
   }
 
   /** The newest visits, and those that are named already. */
-  private static List<FieldMaker.Named<Visit>> visits(Fleet fleet) {
+  private static List<FieldMaker.Named<Visit>> choices(Fleet fleet) {
     Almanac almanac = fleet.almanac();
     Map<Object, String> boats =
         almanac.boats().stream().collect(Collectors.toMap(Boat::id, Boat::name));
-    List<Object> named =
+    Set<Object> named =
         Stream.concat(
                 almanac.books().trips().stream().flatMap(t -> t.visit().stream()),
                 almanac.books().expenses().stream().flatMap(e -> e.visit().stream()))
-            .<Object>map(v -> v)
-            .toList();
+            .collect(Collectors.toSet());
     Stream<Visit> newest =
         newest(
             almanac.visits().stream().filter(v -> !v.day().isAfter(fleet.asOf())).toList(),
@@ -148,6 +124,22 @@ public final class SpendingSheet extends FleetSheet {
         .distinct()
         .map(v -> new FieldMaker.Named<>(v.id(), boats.get(v.boat()) + ", " + v.day()))
         .toList();
+  }
+
+  private List<FieldOf<NewTrip>> newTrip(Fleet fleet) {
+    return NewTrip.fields(make(fleet), fleet.almanac().business(), visits(fleet));
+  }
+
+  private List<FieldOf<NewExpense>> newExpense(Fleet fleet) {
+    return NewExpense.fields(make(fleet), visits(fleet));
+  }
+
+  @Override
+  public void show(Fleet now) {
+    visits = Optional.empty();
+    newTrip = newTrip.filter(r -> r.waits(now.almanac().books().trips(), newTrip(now)));
+    newExpense = newExpense.filter(r -> r.waits(now.almanac().books().expenses(), newExpense(now)));
+    super.show(now);
   }
 
   @Override
@@ -164,9 +156,13 @@ public final class SpendingSheet extends FleetSheet {
             ? "The newest " + MOST_ROWS + " of each; the list for the accountant has all."
             : "What was driven and spent for the business.",
         List.of(
-            trips.grid(fleet, "No trip is written down yet."),
+            beginning(
+                trips.grid(fleet, "No trip is written down yet."),
+                newTrip.map(r -> r.cells(newTrip(fleet)))),
             new SheetState.Buttons(List.of(new SheetState.Button("trip", "Add a trip", false))),
-            expenses.grid(fleet, "No expense is written down yet."),
+            beginning(
+                expenses.grid(fleet, "No expense is written down yet."),
+                newExpense.map(r -> r.cells(newExpense(fleet)))),
             new SheetState.Buttons(
                 List.of(
                     new SheetState.Button("expense", "Add an expense", false),
@@ -174,8 +170,82 @@ public final class SpendingSheet extends FleetSheet {
         Optional.empty());
   }
 
+  /** A grid with a row that is begun in front. */
+  private static SheetState.Grid beginning(SheetState.Grid grid, Optional<SheetState.GridRow> row) {
+    List<SheetState.GridRow> others =
+        grid.rows().stream().filter(r -> row.filter(n -> n.id().equals(r.id())).isEmpty()).toList();
+    return new SheetState.Grid(
+        grid.id(),
+        grid.heading(),
+        grid.labels(),
+        grid.columns(),
+        Stream.concat(row.stream(), others.stream()).toList(),
+        grid.empty());
+  }
+
+  private boolean isNew(At at) {
+    return newTrip.filter(r -> r.is(TRIPS, at)).isPresent()
+        || newExpense.filter(r -> r.is(EXPENSES, at)).isPresent();
+  }
+
+  @Override
+  public Said say(At at, String text) {
+    if (!isNew(at) || fleet().isEmpty()) {
+      return super.say(at, text);
+    }
+    Fleet now = fleet().get();
+    return at.block().equals(TRIPS)
+        ? newTrip.orElseThrow().draft().say(newTrip(now), at, text)
+        : newExpense.orElseThrow().draft().say(newExpense(now), at, text);
+  }
+
+  @Override
+  public void enter(At at, String text) {
+    if (!isNew(at) || fleet().isEmpty()) {
+      super.enter(at, text);
+      return;
+    }
+    if (at.block().equals(TRIPS)) {
+      enterTrip(fleet().get(), newTrip.orElseThrow(), at, text);
+    } else {
+      enterExpense(fleet().get(), newExpense.orElseThrow(), at, text);
+    }
+    publish();
+  }
+
+  private void enterTrip(Fleet now, NewRow<NewTrip> row, At at, String text) {
+    row.draft().enter(newTrip(now), at, text);
+    NewTrip said = row.draft().value();
+    if (said.isWhole() && row.draft().trouble(newTrip(now)).isEmpty()) {
+      desk.edit("a trip added", a -> Edit.put(said.in(a)));
+    }
+  }
+
+  private void enterExpense(Fleet now, NewRow<NewExpense> row, At at, String text) {
+    row.draft().enter(newExpense(now), at, text);
+    NewExpense said = row.draft().value();
+    if (said.isWhole() && row.draft().trouble(newExpense(now)).isEmpty()) {
+      desk.edit("an expense added", a -> Edit.put(said.in(a)));
+    }
+  }
+
+  @Override
+  public void paste(At corner, List<List<String>> texts) {
+    for (SheetState.Block block : state().blocks()) {
+      if (block instanceof SheetState.Grid grid && grid.id().equals(corner.block())) {
+        cells(grid, corner, texts).stream()
+            .filter(c -> isNew(c.at()))
+            .forEach(c -> enter(c.at(), c.text()));
+      }
+    }
+    super.paste(corner, texts);
+  }
+
   @Override
   public void remove(String block, String row) {
+    newTrip = newTrip.filter(r -> !r.is(block, row, TRIPS));
+    newExpense = newExpense.filter(r -> !r.is(block, row, EXPENSES));
+    publish();
     fleet()
         .flatMap(
             f ->
@@ -195,37 +265,20 @@ public final class SpendingSheet extends FleetSheet {
 
   private void press(String button, LocalDate today) {
     switch (button) {
-      case "trip" -> desk.edit("a trip added", a -> Edit.put(newTrip(a, today)));
-      case "expense" -> desk.edit("an expense added", a -> Edit.put(newExpense(a, today)));
+      case "trip" -> {
+        newTrip =
+            newTrip.or(
+                () -> Optional.of(NewRow.of(TRIPS, NewTrip.begun(desk.ids().next(), today))));
+        publish();
+      }
+      case "expense" -> {
+        newExpense =
+            newExpense.or(
+                () -> Optional.of(NewRow.of(EXPENSES, NewExpense.begun(desk.ids().next(), today))));
+        publish();
+      }
       default -> desk.open(new AccountantSheet(desk));
     }
-  }
-
-  private Trip newTrip(Almanac almanac, LocalDate today) {
-    int unit =
-        almanac.business().units() == Business.Units.FEET ? METRES_PER_MILE.intValue() : 1000;
-    return new Trip(
-        desk.ids().next(),
-        new NewKeys(almanac).next(Kind.TRIP, "trip", today),
-        today,
-        unit,
-        Optional.empty(),
-        Optional.empty(),
-        "");
-  }
-
-  private Expense newExpense(Almanac almanac, LocalDate today) {
-    return new Expense(
-        desk.ids().next(),
-        new NewKeys(almanac).next(Kind.EXPENSE, "expense", today),
-        today,
-        Expense.Sort.CONSUMABLES,
-        "…",
-        "",
-        Money.of(BigDecimal.ONE, almanac.business().currency()),
-        Optional.empty(),
-        Optional.empty(),
-        "");
   }
 
   @Override

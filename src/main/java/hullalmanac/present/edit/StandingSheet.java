@@ -1,12 +1,14 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.guide.Topic;
-import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Business;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.takings.Earnings;
 import hullalmanac.core.takings.InvoiceDraft;
 import hullalmanac.core.takings.OpenItems;
+import hullalmanac.core.takings.Payer;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.DateWords;
@@ -20,15 +22,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** How the money stands: what is outstanding, and what work brought over twelve months. */
 public final class StandingSheet extends FleetSheet {
   private static final int MONTHS = 12;
+  private static final int MOST_NAMED = 8;
   private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
   private static final BigDecimal METRES_PER_MILE = new BigDecimal("1609.344");
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
+
+  private Optional<Reckoned> reckoned = Optional.empty();
+  private long newest;
 
   public StandingSheet(Desk desk) {
     super(desk);
@@ -39,42 +49,101 @@ public final class StandingSheet extends FleetSheet {
     return List.of();
   }
 
-  /** The newest month of whose care plans visits wait for an invoice, among those that are over. */
-  private static Optional<YearMonth> waiting(Almanac almanac, LocalDate today) {
-    return InvoiceDraft.waiting(almanac, today.withDayOfMonth(1)).stream()
-        .map(Visit::day)
-        .map(YearMonth::from)
-        .max(Comparator.naturalOrder());
+  /**
+   * What is reckoned of a record.
+   *
+   * @param month the newest that is over and of whose care plans visits wait for an invoice
+   * @param unpaid visits that wait though nobody is written down who pays, in words
+   */
+  private record Reckoned(
+      LocalDate first, Earnings earnings, Optional<YearMonth> month, List<String> unpaid) {
+    static Reckoned of(Fleet fleet) {
+      LocalDate today = fleet.asOf();
+      LocalDate first = today.withDayOfMonth(1).minusMonths(MONTHS - 1L);
+      Map<Boolean, List<Visit>> waiting =
+          InvoiceDraft.waiting(fleet.almanac(), fleet.accounts(), today.withDayOfMonth(1)).stream()
+              .collect(Collectors.partitioningBy(payable(fleet)));
+      Map<Id<Boat>, String> boats =
+          fleet.almanac().boats().stream().collect(Collectors.toMap(Boat::id, Boat::name));
+      return new Reckoned(
+          first,
+          Earnings.of(fleet.almanac(), fleet.accounts(), first, today.plusDays(1)),
+          waiting.get(true).stream()
+              .map(Visit::day)
+              .map(YearMonth::from)
+              .max(Comparator.naturalOrder()),
+          waiting.get(false).stream()
+              .map(v -> boats.get(v.boat()) + ", " + DateWords.dated(v.day()))
+              .toList());
+    }
+
+    private static Predicate<Visit> payable(Fleet fleet) {
+      BiPredicate<Id<Boat>, LocalDate> known = Payer.isKnown(fleet.almanac());
+      return v -> known.test(v.boat(), v.day());
+    }
+  }
+
+  /** It is reckoned over all rows, so not on the way; until then it stands as it was. */
+  @Override
+  public void show(Fleet now) {
+    super.show(now);
+    long mine = ++newest;
+    desk.reckon(
+        () -> Reckoned.of(now),
+        answer -> {
+          if (mine == newest) {
+            reckoned = Optional.of(answer);
+            publish();
+          }
+        });
   }
 
   @Override
   SheetState stateOf(Fleet fleet) {
-    Almanac almanac = fleet.almanac();
-    LocalDate first = fleet.asOf().withDayOfMonth(1).minusMonths(MONTHS - 1L);
-    Earnings earnings = Earnings.of(almanac, first, fleet.asOf().plusDays(1));
-    OpenItems open = OpenItems.of(almanac, fleet.accounts(), fleet.asOf());
+    OpenItems open = fleet.open();
     List<SheetState.Block> blocks = new ArrayList<>();
     List<SheetState.Button> buttons = new ArrayList<>();
     buttons.add(new SheetState.Button("pay", "Record a payment", false));
     buttons.add(new SheetState.Button("accountant", "List for the accountant", false));
-    waiting(almanac, fleet.asOf())
+    reckoned
+        .flatMap(Reckoned::month)
         .ifPresent(
             m ->
                 buttons.add(
                     new SheetState.Button(
                         "plans", "Draft the care plans of " + MONTH.format(m), true)));
     blocks.add(new SheetState.Buttons(buttons));
+    if (reckoned.isEmpty()) {
+      blocks.add(new SheetState.Words("Reckoning what work brought …"));
+    }
+    reckoned.ifPresent(r -> show(fleet.almanac().business(), r, blocks));
+    return new SheetState("How it stands", facts(open), blocks, Optional.empty());
+  }
+
+  private static void show(Business business, Reckoned r, List<SheetState.Block> blocks) {
+    if (!r.unpaid().isEmpty()) {
+      blocks.add(new SheetState.Words(unpaid(r.unpaid())));
+    }
+    Earnings earnings = r.earnings();
     blocks.add(months(earnings));
     blocks.add(parts("By service", "Service", earnings.services(), earnings.all()));
     blocks.add(parts("By harbour", "Harbour", earnings.harbours(), earnings.all()));
     blocks.add(
         new SheetState.Words(
-            "Without taxes, since "
-                + DateWords.dated(first)
+            "What work brought is without taxes, since "
+                + DateWords.dated(r.first())
                 + "; an hour is one of those written down in visits. Driven: "
-                + way(almanac.business(), earnings.metres())
+                + way(business, earnings.metres())
                 + "."));
-    return new SheetState("How it stands", facts(open), blocks, Optional.empty());
+  }
+
+  private static String unpaid(List<String> visits) {
+    String more =
+        visits.size() > MOST_NAMED ? " and " + (visits.size() - MOST_NAMED) + " more" : "";
+    return "Of visits of care plans nobody is written down who pays: "
+        + String.join("; ", visits.stream().limit(MOST_NAMED).toList())
+        + more
+        + ". Write down an owner, or who pays, then an invoice can be drafted.";
   }
 
   private static String facts(OpenItems open) {
@@ -97,7 +166,10 @@ public final class StandingSheet extends FleetSheet {
               m.spent().words()));
     }
     return new SheetState.Table(
-        "By month", List.of("Month", "Invoiced, without taxes", "Received", "Spent"), rows, "");
+        "By month",
+        List.of("Month", "Invoiced, without taxes", "Received, with taxes", "Spent, with taxes"),
+        rows,
+        "");
   }
 
   private static SheetState.Table parts(
@@ -139,8 +211,8 @@ public final class StandingSheet extends FleetSheet {
     } else if (button.equals("accountant")) {
       desk.open(new AccountantSheet(desk));
     } else {
-      fleet()
-          .flatMap(f -> waiting(f.almanac(), f.asOf()))
+      reckoned
+          .flatMap(Reckoned::month)
           .ifPresent(
               m ->
                   desk.change(

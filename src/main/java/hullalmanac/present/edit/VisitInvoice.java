@@ -3,16 +3,20 @@ package hullalmanac.present.edit;
 import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.takings.InvoiceDraft;
-import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /** The way from a visit that was done to its invoice. */
 final class VisitInvoice {
-  private VisitInvoice() {}
+  private final Desk desk;
+  private final Making making;
+
+  VisitInvoice(Desk desk) {
+    this.desk = desk;
+    making = new Making(desk);
+  }
 
   private static Optional<Invoice> billed(Fleet fleet, Visit visit) {
     return fleet.accounts().billed(visit.id());
@@ -25,22 +29,16 @@ final class VisitInvoice {
   }
 
   /** Opens the invoice on which a visit stands, a new draft where there is none. */
-  static void open(Desk desk, Fleet fleet, Visit visit) {
+  void open(Fleet fleet, Visit visit) {
     Optional<Invoice> there = billed(fleet, visit);
     if (there.isPresent()) {
       desk.open(new InvoiceSheet(desk, there.get().id()));
       return;
     }
-    AtomicReference<Optional<Invoice>> made = new AtomicReference<>(Optional.empty());
-    desk.change(
+    making.make(
         "invoice for the visit of " + visit.day() + " drafted",
-        almanac -> {
-          Change change = InvoiceDraft.ofVisit(almanac, desk.ids(), visit.id());
-          if (change instanceof Change.Ready ready) {
-            made.set(ready.put(Invoice.class));
-          }
-          return change;
-        },
-        () -> made.get().ifPresent(i -> desk.open(new InvoiceSheet(desk, i.id()))));
+        almanac -> InvoiceDraft.ofVisit(almanac, desk.ids(), visit.id()),
+        Invoice.class,
+        i -> desk.open(new InvoiceSheet(desk, i.id())));
   }
 }

@@ -44,8 +44,11 @@ public final class VisitSheet extends FleetSheet {
   private final VisitSteps steps;
   private final VisitPhotos photos;
 
+  private final VisitInvoice invoices;
+
   public VisitSheet(Desk desk, Id<Visit> visit) {
     super(desk);
+    invoices = new VisitInvoice(desk);
     this.visit = visit;
     photos = new VisitPhotos(desk, visit, this::publish);
     facts =
@@ -267,7 +270,7 @@ public final class VisitSheet extends FleetSheet {
     Optional<Visit> now = one(fleet);
     switch (button) {
       case "finish" -> whenAllTaken(() -> now.ifPresent(v -> finish(fleet, v)));
-      case "invoice" -> now.ifPresent(v -> VisitInvoice.open(desk, fleet, v));
+      case "invoice" -> now.ifPresent(v -> invoices.open(fleet, v));
       case "add step" -> now.ifPresent(v -> steps.add(fleet, v));
       case "changes" ->
           desk.open(

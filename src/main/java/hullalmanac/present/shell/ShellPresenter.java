@@ -561,6 +561,7 @@ public final class ShellPresenter implements Desk {
     help.leaveFor();
     spot.boat().ifPresent(boats::choose);
     spot.sheet().ifPresent(sheet -> fleet.ifPresent(sheet::show));
+    takings.inSight(spot.place() == Place.TAKINGS && spot.sheet().isEmpty());
     publish();
     rememberBoat();
     find.leave();

@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,27 +31,48 @@ final class TakingsList {
   private final Map<Object, Party> parties;
   private final Map<Object, Boat> boats;
   private final DateWords words;
+  private final List<Findable> toDo;
+  private Optional<List<Findable>> others = Optional.empty();
 
   TakingsList(Fleet fleet) {
     this.fleet = fleet;
     almanac = fleet.almanac();
     accounts = fleet.accounts();
-    open = OpenItems.of(almanac, accounts, fleet.asOf());
+    open = fleet.open();
     parties = almanac.parties().stream().collect(Collectors.toMap(Party::id, Function.identity()));
     boats = almanac.boats().stream().collect(Collectors.toMap(Boat::id, Function.identity()));
     words = new DateWords(fleet.asOf());
+    toDo = toDo().stream().map(Findable::of).toList();
   }
 
-  OpenItems open() {
-    return open;
+  /** A line, and what one finds it by. */
+  private record Findable(Item item, String text) {
+    static Findable of(Item item) {
+      return new Findable(
+          item,
+          String.join("\n", item.name(), item.status(), item.detail()).toLowerCase(Locale.ROOT));
+    }
   }
 
   /**
    * What needs doing about money; where something is looked for, issued invoices and answered
-   * estimates too.
+   * estimates too. The lines are made once, for this is asked with each key.
    */
   List<Item> items(String find) {
     String wanted = find.strip().toLowerCase(Locale.ROOT);
+    if (wanted.isEmpty()) {
+      return toDo.stream().map(Findable::item).toList();
+    }
+    if (others.isEmpty()) {
+      others = Optional.of(others().map(Findable::of).toList());
+    }
+    return Stream.concat(toDo.stream(), others.get().stream())
+        .filter(f -> f.text().contains(wanted))
+        .map(Findable::item)
+        .toList();
+  }
+
+  private List<Item> toDo() {
     List<Item> items = new ArrayList<>();
     items.add(standing());
     items.add(
@@ -60,16 +82,27 @@ final class TakingsList {
     open.accounts().forEach(a -> items.add(account(a)));
     invoices(false).forEach(i -> items.add(draft(i)));
     estimates().filter(e -> e.answer().isEmpty()).forEach(e -> items.add(estimate(e)));
-    if (!wanted.isEmpty()) {
-      invoices(true).forEach(i -> items.add(issued(i)));
-      estimates().filter(e -> e.answer().isPresent()).forEach(e -> items.add(estimate(e)));
+    return items;
+  }
+
+  private Stream<Item> others() {
+    return Stream.concat(
+        invoices(true).map(this::issued),
+        estimates().filter(e -> e.answer().isPresent()).map(this::estimate));
+  }
+
+  /** What there is to do, in words. */
+  String summary() {
+    List<String> parts = new ArrayList<>();
+    long owing = open.accounts().stream().filter(a -> !a.items().isEmpty()).count();
+    parts.add(owing + " open");
+    long held = open.accounts().size() - owing;
+    if (held > 0) {
+      parts.add(held + " only held");
     }
-    return items.stream()
-        .filter(
-            i ->
-                Stream.of(i.name(), i.status(), i.detail())
-                    .anyMatch(t -> t.toLowerCase(Locale.ROOT).contains(wanted)))
-        .toList();
+    parts.add(invoices(false).count() + " to issue");
+    parts.add(estimates().filter(e -> e.answer().isEmpty()).count() + " to answer");
+    return String.join(", ", parts);
   }
 
   private Item standing() {

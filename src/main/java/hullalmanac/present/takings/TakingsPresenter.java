@@ -26,6 +26,11 @@ public final class TakingsPresenter {
       new TakingsState(
           "", List.of(), "Reading the record …", new TakingsState.Standing(), Optional.empty());
   private Optional<Fleet> fleet = Optional.empty();
+  private Optional<TakingsList> list = Optional.empty();
+  private boolean inSight;
+
+  /** Whether the newest record is shown. */
+  private boolean shown;
 
   public TakingsPresenter(Desk desk) {
     this.desk = desk;
@@ -37,11 +42,30 @@ public final class TakingsPresenter {
     view.accept(state);
   }
 
-  /** Shows a record; what is chosen stays chosen while it is there. */
+  /**
+   * Shows a record; what is chosen stays chosen while it is there. What it comes to is reckoned
+   * over all rows, so only where one looks at it.
+   */
   public void show(Fleet fleet) {
     this.fleet = Optional.of(fleet);
-    publish(state.find(), there(fleet, state.chosen()));
-    state.sheet().ifPresent(sheet -> sheet.show(fleet));
+    list = Optional.empty();
+    shown = false;
+    showInSight();
+  }
+
+  /** Tells whether one looks at this place now. */
+  public void inSight(boolean now) {
+    inSight = now;
+    showInSight();
+  }
+
+  private void showInSight() {
+    if (inSight && !shown && fleet.isPresent()) {
+      shown = true;
+      Fleet now = fleet.get();
+      publish(state.find(), there(now, state.chosen()));
+      state.sheet().ifPresent(sheet -> sheet.show(now));
+    }
   }
 
   private static Subject there(Fleet fleet, Subject subject) {
@@ -88,20 +112,24 @@ public final class TakingsPresenter {
         chosen.equals(state.chosen()) && state.sheet().isPresent()
             ? state.sheet()
             : Optional.of(sheet(chosen));
-    List<TakingsState.Item> list = fleet.map(f -> new TakingsList(f).items(find)).orElse(List.of());
-    state = new TakingsState(find, list, found(list, find), chosen, sheet);
+    List<TakingsState.Item> items = list().map(l -> l.items(find)).orElse(List.of());
+    state = new TakingsState(find, items, found(items, find), chosen, sheet);
     view.accept(state);
   }
 
-  private static String found(List<TakingsState.Item> list, String find) {
-    if (!find.isBlank()) {
-      return list.isEmpty() ? "Nothing of the kind." : list.size() + " found";
+  /** The list of the newest record, made when it is first looked at. */
+  private Optional<TakingsList> list() {
+    if (list.isEmpty()) {
+      list = fleet.map(TakingsList::new);
     }
-    long owing = list.stream().filter(i -> i.subject() instanceof TakingsState.OfParty).count();
-    long drafts = list.stream().filter(i -> i.subject() instanceof TakingsState.OfInvoice).count();
-    long estimates =
-        list.stream().filter(i -> i.subject() instanceof TakingsState.OfEstimate).count();
-    return owing + " open, " + drafts + " to issue, " + estimates + " to answer";
+    return list;
+  }
+
+  private String found(List<TakingsState.Item> items, String find) {
+    if (!find.isBlank()) {
+      return items.isEmpty() ? "Nothing of the kind." : items.size() + " found";
+    }
+    return list().map(TakingsList::summary).orElse("");
   }
 
   private Sheet sheet(Subject subject) {

@@ -19,7 +19,7 @@ public final class TakingsPanel extends JPanel {
 
   public TakingsPanel(TakingsPresenter presenter, TableMemory memory) {
     super(new BorderLayout());
-    sheet = new SheetPanel(() -> {}, memory);
+    sheet = SheetPanel.inPlace(() -> {}, memory);
     list =
         new FoundList<>(
             new FoundList.Words("takings", "Find a number, name or boat", "Record a payment"),

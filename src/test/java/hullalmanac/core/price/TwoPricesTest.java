@@ -109,6 +109,25 @@ class TwoPricesTest {
   }
 
   @Test
+  void whereNobodyHasSaidTheConditionTheRateForFairStandsIn() {
+    List<Rate> rates =
+        List.of(
+            rate("a-poor", Condition.POOR, BoatType.SLOOP, null, "30", "33"),
+            rate("b-good", Condition.GOOD, null, null, "10", "12"),
+            rate("fair", Condition.FAIR, null, null, "20", "22"));
+    assertThat(LengthPrice.of(rates, asked(null, BoatType.SLOOP, THIRTY_FEET)))
+        .get()
+        .extracting(p -> p.rate().key())
+        .isEqualTo("fair");
+    assertThat(
+            LengthPrice.of(
+                StarterRates.of(USD, ids),
+                new LengthPrice.Asked(
+                    StarterRates.SERVICE, THIRTY_FEET, Optional.empty(), Optional.empty())))
+        .isPresent();
+  }
+
+  @Test
   void noRateNoPrice() {
     List<Rate> fair = List.of(rate("fair", Condition.FAIR, null, null, "20", "22"));
     assertThat(LengthPrice.of(fair, asked(Condition.POOR, null, THIRTY_FEET))).isEmpty();
@@ -210,7 +229,6 @@ class TwoPricesTest {
     PriceGap gap = PriceGap.of(byLength("15", "16"), time);
     assertThat(gap.byLength()).isEqualTo(usd("465.00"));
     assertThat(gap.percent()).get().isEqualTo(number("3.7"));
-    assertThat(gap.isWide()).isFalse();
     assertThat(gap.reasons()).isEmpty();
   }
 
@@ -220,7 +238,6 @@ class TwoPricesTest {
   void overTwentyPercentEitherWayItSaysWhy(String foot, boolean wide) {
     TimePrice time = TimePrice.of(job("12", "45", "15", "18.00"), charges("60.00", null));
     PriceGap gap = PriceGap.of(byLength(foot, foot), time);
-    assertThat(gap.isWide()).isEqualTo(wide);
     assertThat(gap.reasons().isEmpty()).isEqualTo(!wide);
   }
 

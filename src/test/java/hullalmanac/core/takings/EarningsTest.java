@@ -36,7 +36,7 @@ class EarningsTest {
   }
 
   private Earnings earnings() {
-    return Earnings.of(till.now, FROM, UNTIL);
+    return Earnings.of(till.now, Accounts.of(till.now), FROM, UNTIL);
   }
 
   @Test
@@ -116,7 +116,9 @@ class EarningsTest {
   @Test
   void allWaysOfSummingAgree() {
     Almanac sample = SampleRecord.make().almanac();
-    Earnings earnings = Earnings.of(sample, LocalDate.of(2025, 1, 1), LocalDate.of(2026, 5, 2));
+    Earnings earnings =
+        Earnings.of(
+            sample, Accounts.of(sample), LocalDate.of(2025, 1, 1), LocalDate.of(2026, 5, 2));
     Money nothing = Money.zero(sample.business().currency());
     Money net = earnings.all().net();
     assertThat(net.isPositive()).isTrue();

@@ -6,10 +6,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Billing;
 import hullalmanac.core.record.CarePlan;
+import hullalmanac.core.record.Condition;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Money;
 import hullalmanac.core.record.PriceLine;
 import hullalmanac.core.record.PriceUnit;
+import hullalmanac.core.record.Rate;
+import hullalmanac.core.record.Row;
 import hullalmanac.core.record.StepKind;
 import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.TaxTerms;
@@ -17,7 +21,9 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.With;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.YearMonth;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -139,13 +145,65 @@ class InvoiceDraftTest {
     till.visit(till.tern, DAY, Optional.of(tern.id()), StepKind.WASH);
     till.visit(till.knot, DAY, Optional.of(knot.id()), StepKind.WASH);
     till.plan(till.tern, "1.00");
-    assertThat(InvoiceDraft.waiting(till.now, DAY.plusDays(1))).hasSize(2);
+    assertThat(InvoiceDraft.waiting(till.now, Accounts.of(till.now), DAY.plusDays(1))).hasSize(2);
     till.done(InvoiceDraft.ofMonth(till.now, till.ids, YearMonth.of(2026, 5)));
     assertThat(till.now.books().invoices()).hasSize(2);
     assertThat(
             till.now.books().invoices().stream()
                 .map(i -> i.lines().get(0).amount(TaxTerms.Rounding.HALF_UP)))
         .containsExactlyInAnyOrder(usd("45.00"), usd("72.00"));
-    assertThat(InvoiceDraft.waiting(till.now, DAY.plusDays(1))).isEmpty();
+    assertThat(InvoiceDraft.waiting(till.now, Accounts.of(till.now), DAY.plusDays(1))).isEmpty();
+  }
+
+  @Test
+  void whereNobodyPaysForAnyBoatOfAMonthTheBoatsAreNamed() {
+    CarePlan tern = till.plan(till.tern, "45.00");
+    till.visit(till.tern, DAY, Optional.of(tern.id()), StepKind.WASH);
+    till.now =
+        till.now.with(new Edit(Optional.empty(), List.of(), List.<Row>copyOf(till.now.roles())));
+    assertThat(Till.refused(InvoiceDraft.ofMonth(till.now, till.ids, YearMonth.of(2026, 5))))
+        .startsWith("Nobody is written down who pays for " + till.tern.name());
+  }
+
+  @Test
+  void onlyADiscountIsToBeMadeSmaller() {
+    Invoice draft = till.draft(till.visit(till.tern, DAY, StepKind.WASH));
+    assertThat(
+            Till.refused(
+                InvoiceDraft.lines(
+                    till.now,
+                    draft.id(),
+                    all -> Collections.nCopies(401, InvoiceDraft.blank(till.now)))))
+        .isEqualTo("There are at most 400 lines. Write something else.");
+    till.put(With.component(draft, "discount.amount", Optional.of(usd("1.00"))));
+    assertThat(Till.refused(InvoiceDraft.lines(till.now, draft.id(), all -> List.of())))
+        .endsWith("Make the discount smaller first.");
+  }
+
+  @Test
+  void ofRatesForSeveralConditionsThatForFairIsCharged() {
+    Rate wash =
+        till.now.books().rates().stream()
+            .filter(r -> r.key().equals("wash"))
+            .findFirst()
+            .orElseThrow();
+    Rate fair = With.component(wash, "condition", Optional.of(Condition.FAIR));
+    till.put(
+        With.component(
+            With.component(
+                With.component(wash, "condition", Optional.of(Condition.POOR)),
+                "high",
+                usd("99.00")),
+            "key",
+            "a-wash"));
+    till.put(With.component(With.component(fair, "id", till.ids.next()), "key", "fair-wash"));
+    Visit visit = till.visit(till.tern, DAY, StepKind.WASH);
+    assertThat(till.draft(visit).lines())
+        .extracting(PriceLine::price)
+        .containsExactly(
+            Money.rounded(
+                wash.low().plus(wash.high()).amount().divide(BigDecimal.valueOf(2)),
+                wash.low().currency(),
+                RoundingMode.HALF_UP));
   }
 }

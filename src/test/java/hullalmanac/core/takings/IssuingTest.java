@@ -239,6 +239,6 @@ class IssuingTest {
             With.component(With.component(invoice, "id", till.ids.next()), "key", "from-elsewhere"),
             "issue",
             Optional.of(new Invoice.Issue("2026-", 4, "2026-0004", DAY, issue.due(), issue.to()))));
-    assertThat(Issuing.gaps(till.now)).containsExactly("2026-0002", "2026-0003");
+    assertThat(Till.gaps(till.now)).containsExactly("2026-0002", "2026-0003");
   }
 }

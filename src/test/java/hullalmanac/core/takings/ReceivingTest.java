@@ -171,11 +171,11 @@ class ReceivingTest {
     till.paying(invoice, "100.00", DAY);
     till.put(first);
     assertThat(open(invoice)).isEqualTo("-100.00 USD");
-    OpenItems items = OpenItems.of(till.now, DAY);
+    OpenItems items = OpenItems.of(till.now, Accounts.of(till.now), DAY);
     assertThat(items.owed()).isEqualTo(usd("-100.00"));
     till.done(Receiving.free(till.now, first.id(), invoice.id()));
     assertThat(open(invoice)).isEqualTo("0.00 USD");
-    assertThat(Accounts.of(till.now).held()).isEqualTo(usd("100.00"));
+    assertThat(OpenItems.of(till.now, Accounts.of(till.now), DAY).held()).isEqualTo(usd("100.00"));
     assertThat(Receiving.free(till.now, first.id(), invoice.id()))
         .isEqualTo(new Change.Ready(Edit.put(List.of())));
   }
@@ -186,7 +186,7 @@ class ReceivingTest {
     till.paying(late, "30.00", DAY.minusDays(50));
     Invoice knot = till.issued(till.visit(till.knot, DAY, StepKind.WASH), DAY);
     till.asking("50.00", DAY);
-    OpenItems items = OpenItems.of(till.now, DAY);
+    OpenItems items = OpenItems.of(till.now, Accounts.of(till.now), DAY);
     assertThat(items.accounts())
         .extracting(a -> a.party().name())
         .containsExactly("Ada Lind", "Dev Osei");
@@ -199,7 +199,13 @@ class ReceivingTest {
     assertThat(items.late()).isEqualTo(usd("70.00"));
     assertThat(items.owed())
         .isEqualTo(usd("120.00").plus(Accounts.of(till.now).bill(knot).total()));
-    assertThat(OpenItems.of(till.now, DAY.plusYears(1)).accounts().get(0).items().get(0).age())
+    assertThat(
+            OpenItems.of(till.now, Accounts.of(till.now), DAY.plusYears(1))
+                .accounts()
+                .get(0)
+                .items()
+                .get(0)
+                .age())
         .isEqualTo(OpenItems.Age.OVER_90);
   }
 }

@@ -9,10 +9,14 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Extent;
 import hullalmanac.core.record.Length;
 import hullalmanac.core.record.Rate;
+import hullalmanac.core.record.Side;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
+import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.With;
+import hullalmanac.sample.SampleRecord;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,5 +92,33 @@ class UsualMinutesTest {
     }
     assertThat(usual("wash").orElseThrow().visits()).isEqualTo(14);
     assertThat(usual("wash").orElseThrow().perSquareMetre()).isEqualByComparingTo("10.0");
+  }
+
+  /** By hand: 275 minutes on the hull alone, 27.5 m², are 10.0; on one side of it 20.0. */
+  @Test
+  void theMinutesAreForTheSurfacesTheStepWasDoneOn() {
+    till.now = till.now.with(Edit.put(measured(till.tern)));
+    took(275, 0, 1);
+    Surface hull =
+        With.component(
+            SampleRecord.make().almanac().surfaces().stream()
+                .filter(s -> Extent.of(s.kind()) == Extent.HULL)
+                .findFirst()
+                .orElseThrow(),
+            "boat",
+            till.tern.id());
+    Step step =
+        till.now.steps().stream()
+            .filter(s -> s.minutes().equals(Optional.of(275)))
+            .findFirst()
+            .orElseThrow();
+    till.now =
+        till.now.with(
+            Edit.put(
+                With.component(hull, "side", Side.BOTH),
+                With.component(step, "surfaces", List.of(hull.id()))));
+    assertThat(usual("wash").orElseThrow().perSquareMetre()).isEqualByComparingTo("10.0");
+    till.now = till.now.with(Edit.put(With.component(hull, "side", Side.PORT)));
+    assertThat(usual("wash").orElseThrow().perSquareMetre()).isEqualByComparingTo("20.0");
   }
 }

@@ -74,6 +74,33 @@ class CsvProblemsTest {
     assertThat(problems()).isEmpty();
   }
 
+  /** Such a number could be the one that the next of a series gets. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          '',17,2026-0017     | the number 2026-0017 is not "" followed by 17.
+          2026-,17,2026-0018  | the number 2026-0018 is not "2026-" followed by 17.
+          2025-,17,2026-0017  | the number 2026-0017 is not "2025-" followed by 17.
+          2026-,17,2026-0017  |
+          '',17,0017          |
+          """)
+  void aNumberIsItsSeriesAndItsPlaceInIt(String number, String expected) throws Exception {
+    file("boats.csv", "id,name", "tern,Arctic Tern");
+    file("parties.csv", "id,name", "ada,Ada Lind");
+    file(
+        "invoices.csv",
+        "id,party,series,sequence,number,issued_on",
+        "i,ada," + number.replace("''", "") + ",2026-05-01");
+    file("invoice-lines.csv", "invoice,words,quantity,unit,price", "i,wash,1,each,45");
+    if (expected == null) {
+      assertThat(problems()).isEmpty();
+    } else {
+      assertThat(problems()).singleElement().asString().containsIgnoringCase(expected);
+    }
+  }
+
   @Test
   void namesEveryProblemWithItsPlace() throws Exception {
     file(

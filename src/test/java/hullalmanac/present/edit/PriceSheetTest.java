@@ -133,6 +133,29 @@ class PriceSheetTest {
   }
 
   @Test
+  void noNumberIsTooMuchToBeAnswered() {
+    price();
+    bench.write("asked", "length", "30 ft");
+    List<String> fields =
+        List.of(
+            "area", "minutes", "product", "litre", "pads", "distance", "travel", "waiting", "hour");
+    for (String id : fields) {
+      bench.write("effort", id, "999999999999");
+      assertThat(field("effort", id).said().words()).as(id).contains("is at most");
+    }
+    for (String id : fields) {
+      String most = field("effort", id).said().words().replaceAll(".*is at most (\\d+),.*", "$1");
+      bench.write("effort", id, most);
+      assertThat(field("effort", id).text()).as(id).startsWith(most);
+    }
+    assertThat(table("Both prices").rows()).hasSize(4);
+    for (String id : List.of("area", "minutes", "travel", "waiting")) {
+      bench.write("effort", id, "0.000000000001");
+    }
+    assertThat(table("Both prices").rows()).allMatch(r -> r.get(2).isEmpty());
+  }
+
+  @Test
   void theRecordKnowsTheMeasuresOfABoatAndHowLongItTook() {
     bench
         .presenter()
@@ -194,16 +217,30 @@ class PriceSheetTest {
     bench.presenter().go(Place.TAKINGS);
     bench.presenter().takings().choose(new TakingsState.Spending());
     bench.presenter().open(new SpendingSheet(bench.presenter()));
-    int trips = bench.almanac().books().trips().size();
+    Almanac before = bench.almanac();
     bench.sheet().press("trip");
-    assertThat(bench.almanac().books().trips()).hasSize(trips + 1);
-    bench.write("trips", 0, "metres", "10");
-    assertThat(bench.almanac().books().trips()).anyMatch(t -> t.metres() == 16093);
-    assertThat(bench.cell("trips", 0, "metres")).isEqualTo("10");
-    bench.write("trips", 0, "metres", "-3");
-    assertThat(bench.almanac().books().trips()).anyMatch(t -> t.metres() == 16093);
+    bench.sheet().press("trip");
     bench.sheet().press("expense");
+    assertThat(bench.almanac()).as("nothing is invented").isEqualTo(before);
+    bench.write("trips", 0, "note", "to the harbour");
+    bench.write("trips", 0, "metres", "-3");
+    assertThat(bench.cell("trips", 0, "metres")).isEqualTo("-3");
+    assertThat(bench.almanac()).isEqualTo(before);
+    String row = bench.grid("trips").rows().get(0).id();
+    bench.write("trips", 0, "metres", "10");
+    assertThat(bench.almanac().books().trips()).hasSize(before.books().trips().size() + 1);
+    assertThat(bench.almanac().books().trips())
+        .anyMatch(t -> t.metres() == 16093 && t.note().equals("to the harbour"));
+    assertThat(bench.grid("trips").rows().get(0).id()).as("one stays in it").isEqualTo(row);
+    assertThat(bench.cell("trips", 0, "metres")).isEqualTo("10");
+    bench.write("trips", 0, "metres", "10.04");
+    assertThat(bench.cell("trips", 0, "metres")).isEqualTo("10");
+    bench.write("trips", 0, "metres", "10");
+    assertThat(bench.almanac().books().trips())
+        .as("the text is rounded, the way is not")
+        .anyMatch(t -> t.metres() == 16158);
     bench.write("expenses", 0, "what", "foam pads");
+    assertThat(bench.almanac().books().expenses()).isEqualTo(before.books().expenses());
     bench.write("expenses", 0, "amount", "30");
     bench.write("expenses", 0, "tax", "31");
     assertThat(bench.almanac().books().expenses())

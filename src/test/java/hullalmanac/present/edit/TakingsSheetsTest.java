@@ -4,90 +4,35 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.CarePlan;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.Row;
+import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.record.With;
 import hullalmanac.core.takings.Accounts;
-import hullalmanac.core.takings.Till;
-import hullalmanac.fixture.Bench;
+import hullalmanac.core.work.Change;
+import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadState;
+import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.takings.TakingsState;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a person does about money, on a record of their own. */
-class TakingsSheetsTest {
+class TakingsSheetsTest extends MoneyBench {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
-
-  @TempDir Path folder;
-  private Bench bench;
-
-  @BeforeEach
-  void open() {
-    bench = Bench.open(folder);
-  }
-
-  @AfterEach
-  void close() {
-    Till.assertSumsHold(bench.almanac());
-    bench.close();
-  }
-
-  private static String words(SheetState state) {
-    return state.blocks().toString();
-  }
-
-  private List<String> buttons() {
-    return bench.state().blocks().stream()
-        .filter(SheetState.Buttons.class::isInstance)
-        .flatMap(b -> ((SheetState.Buttons) b).buttons().stream())
-        .map(SheetState.Button::id)
-        .toList();
-  }
-
-  private SheetState.Field field(String form, String field) {
-    return bench.state().blocks().stream()
-        .filter(SheetState.Form.class::isInstance)
-        .map(SheetState.Form.class::cast)
-        .filter(f -> f.id().equals(form))
-        .flatMap(f -> f.fields().stream())
-        .filter(f -> f.id().equals(field))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private Visit lastDone(Boat boat) {
-    return bench.almanac().visits().stream()
-        .filter(v -> v.boat().equals(boat.id()) && v.status() == VisitStatus.DONE)
-        .max(Comparator.comparing(Visit::day).thenComparing(Visit::id))
-        .orElseThrow();
-  }
-
-  private List<Invoice> invoicesOf(Boat boat) {
-    return bench.almanac().books().invoices().stream()
-        .filter(i -> i.boat().orElseThrow().equals(boat.id()))
-        .toList();
-  }
-
-  /** Opens the draft for the last visit of a boat that was never asked to pay. */
-  private Boat drafted() {
-    Boat boat = bench.boat("Merganser");
-    bench.presenter().open(new VisitSheet(bench.presenter(), lastDone(boat).id()));
-    bench.sheet().press("invoice");
-    assertThat(bench.sheet()).isInstanceOf(InvoiceSheet.class);
-    return boat;
-  }
 
   @Test
   void aVisitIsAskedForPaidInPartAndItsIssueIsNotUndone() {
@@ -308,5 +253,147 @@ class TakingsSheetsTest {
                 .flatMap(p -> p.uses().stream()))
         .singleElement()
         .matches(u -> u.became() == Payment.Became.GIVEN_BACK);
+  }
+
+  @Test
+  void anInvoiceIsNotPaidWithTheMoneyOfAnother() {
+    drafted();
+    bench.sheet().press("issue");
+    bench.sheet().press("issue now");
+    bench.presenter().takings().receive();
+    Invoice issued =
+        bench.almanac().books().invoices().stream()
+            .filter(i -> i.boat().equals(Optional.of(bench.boat("Merganser").id())))
+            .findFirst()
+            .orElseThrow();
+    String payer =
+        bench.almanac().parties().stream()
+            .filter(p -> p.id().equals(issued.party()))
+            .findFirst()
+            .orElseThrow()
+            .name();
+    String other =
+        bench.almanac().parties().stream()
+            .filter(p -> !p.id().equals(issued.party()))
+            .findFirst()
+            .orElseThrow()
+            .name();
+    bench.write("payment", "party", payer);
+    String number = issued.issue().orElseThrow().number();
+    bench.write("payment", "invoice", number);
+    assertThat(field("payment", "invoice").text()).startsWith(number);
+    bench.write("payment", "party", other);
+    bench.write("payment", "amount", "10");
+    bench.sheet().press("write");
+    assertThat(bench.almanac().books().payments())
+        .filteredOn(p -> p.amount().words().equals("10.00 USD"))
+        .singleElement()
+        .matches(p -> p.uses().isEmpty(), "is held");
+  }
+
+  @Test
+  void eachTaxIsReadHoweverTheyAreParted() {
+    Boat boat = drafted();
+    for (String typed :
+        List.of(
+            "sales tax 6.5,county tax 1",
+            "sales tax 6,5, county tax 1 %",
+            "sales tax 6.5 %; county tax 1",
+            "sales tax 6,5%,county tax 1,")) {
+      bench.write("lines", 0, "taxes", "");
+      bench.write("lines", 0, "taxes", typed);
+      assertThat(Tax.text(invoicesOf(boat).get(0).lines().get(0).taxes()))
+          .as(typed)
+          .isEqualTo("sales tax 6.5|county tax 1");
+    }
+    assertThat(bench.sheet().say(new At("lines", "0", "taxes"), "sales tax 6 county tax 1").words())
+        .as("one tax, and one sees it")
+        .isEqualTo("sales tax 6 county tax 1 %");
+    assertThat(bench.sheet().say(new At("lines", "0", "taxes"), "sales tax 6,2nd tax 1").words())
+        .isEqualTo("sales tax 6 %, 2nd tax 1 %");
+  }
+
+  @Test
+  void whatIsOnlyHeldIsNotCountedAsOpen() {
+    bench.presenter().go(Place.TAKINGS);
+    long owing = takings().list().stream().filter(i -> i.status().startsWith("owes ")).count();
+    assertThat(takings().found()).startsWith(owing + " open, ");
+    String before = takings().found();
+    bench.presenter().takings().receive();
+    bench.write("payment", "party", nobody());
+    bench.write("payment", "amount", "80");
+    bench.sheet().press("write");
+    assertThat(takings().found()).startsWith(owing + " open, ").isNotEqualTo(before);
+    assertThat(takings().found()).contains(" only held, ");
+  }
+
+  /** Somebody who owes nothing, and for whom nothing is held. */
+  private String nobody() {
+    List<Id<Party>> named =
+        bench.almanac().books().invoices().stream().map(Invoice::party).toList();
+    return bench.almanac().parties().stream()
+        .filter(p -> !named.contains(p.id()))
+        .findFirst()
+        .orElseThrow()
+        .name();
+  }
+
+  @Test
+  void takingsIsReckonedWhereOneLooksAtIt() {
+    bench.presenter().go(Place.BOATS);
+    List<TakingsState> shown = new ArrayList<>();
+    bench.presenter().takings().onChange(shown::add);
+    shown.clear();
+    drafted();
+    assertThat(shown).as("while another place is shown").isEmpty();
+    bench.presenter().go(Place.TAKINGS);
+    assertThat(shown).isNotEmpty();
+    assertThat(takings().list()).anyMatch(i -> i.status().startsWith("draft to issue"));
+  }
+
+  @Test
+  void whatWorkBroughtIsReckonedBesidesTheWindow() {
+    bench.tasks().hold(Lane.COMPUTING);
+    bench.presenter().open(new StandingSheet(bench.presenter()));
+    assertThat(words(bench.state())).contains("Reckoning").doesNotContain("By month");
+    bench.tasks().release(Lane.COMPUTING);
+    assertThat(words(bench.state())).contains("By month").contains("Received, with taxes");
+  }
+
+  @Test
+  void visitsOfCarePlansForWhichNobodyPaysAreNamedAndNotDrafted() {
+    Boat boat = bench.boat("Merganser");
+    Visit visit = lastDone(boat);
+    CarePlan plan =
+        With.component(
+            With.component(
+                With.component(
+                    bench.almanac().carePlans().get(0), "id", bench.presenter().ids().next()),
+                "key",
+                "of-merganser"),
+            "boat",
+            boat.id());
+    List<Row> nobodys =
+        bench.almanac().roles().stream()
+            .filter(r -> r.boat().equals(boat.id()))
+            .map(Row.class::cast)
+            .toList();
+    bench
+        .presenter()
+        .change(
+            "of a care plan, and nobody's",
+            a ->
+                new Change.Ready(
+                    new Edit(
+                        Optional.empty(),
+                        List.of(plan, With.component(visit, "plan", Optional.of(plan.id()))),
+                        nobodys)));
+    bench.presenter().open(new StandingSheet(bench.presenter()));
+    assertThat(words(bench.state())).contains("nobody is written down who pays: Merganser, ");
+    while (buttons().contains("plans")) {
+      int before = bench.almanac().books().invoices().size();
+      bench.sheet().press("plans");
+      assertThat(bench.almanac().books().invoices()).hasSizeGreaterThan(before);
+    }
   }
 }

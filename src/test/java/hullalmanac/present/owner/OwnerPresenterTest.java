@@ -106,7 +106,8 @@ class OwnerPresenterTest {
             sample().due(),
             sample().lives(),
             sample().forecaster(),
-            Accounts.of(poisoned));
+            Accounts.of(poisoned),
+            OpenItems.of(poisoned, Accounts.of(poisoned), sample().asOf()));
     OwnerPresenter presenter = presenter(fleet);
     for (Boat boat : poisoned.boats()) {
       presenter.open(boat.id());
@@ -136,7 +137,7 @@ class OwnerPresenterTest {
   void saysWhatIsStillToPayToHerOwnersOnly() {
     Almanac almanac = sample().almanac();
     OpenItems.Item item =
-        OpenItems.of(almanac, sample().asOf()).accounts().stream()
+        OpenItems.of(almanac, Accounts.of(almanac), sample().asOf()).accounts().stream()
             .flatMap(a -> a.items().stream())
             .filter(i -> i.open().isPositive() && owns(almanac, i.invoice()))
             .findFirst()

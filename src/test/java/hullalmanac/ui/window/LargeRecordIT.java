@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Invoice;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.exchange.photo.DrawnPhotos;
@@ -38,6 +39,7 @@ import org.junit.jupiter.api.io.TempDir;
 @NeedsDisplay
 class LargeRecordIT {
   private static final int BOATS = 2000;
+  private static final int INVOICES = 2000;
 
   @TempDir Path home;
   private OpenWindow window;
@@ -77,6 +79,8 @@ class LargeRecordIT {
     window.settle();
     Almanac almanac = window.almanac();
     assertThat(almanac.boats()).hasSizeGreaterThanOrEqualTo(BOATS);
+    assertThat(almanac.books().invoices().stream().filter(Invoice::issued))
+        .hasSizeGreaterThan(INVOICES);
     places();
     sheets(almanac);
     finds();
