@@ -25,6 +25,16 @@ public record ChartColours(
     Color shade,
     List<Color> hues,
     Font font) {
+  /** Okabe and Ito's palette without yellow, which is too pale for lines on white. */
+  public static final List<Color> HUES_ON_WHITE =
+      List.of(
+          new Color(0x0072B2),
+          new Color(0x00785A),
+          new Color(0xB04C00),
+          new Color(0xA8487F),
+          new Color(0x8A6100),
+          new Color(0x2273A3));
+
   public ChartColours {
     hues = List.copyOf(hues);
   }

@@ -333,7 +333,12 @@ public final class HistoryChart {
     }
     lane.likely()
         .filter(span -> !span.until().isBefore(timeline.today()))
-        .ifPresent(span -> plot.addDomainMarker(window(span), Layer.BACKGROUND));
+        .ifPresent(
+            span ->
+                plot.getRenderer(0)
+                    .addAnnotation(
+                        new Hatch(millis(span.from()), millis(span.until()), colours.accent()),
+                        Layer.BACKGROUND));
     coats(plot, lane);
     ValueMarker today = line(timeline.today(), first ? "today" : "", colours.text(), HAIR);
     boolean dayBelow = lane.renewBy().filter(d -> !d.isBefore(timeline.today())).isPresent();
@@ -373,16 +378,6 @@ public final class HistoryChart {
       by.setTextAnchor(TextAnchor.BOTTOM_LEFT);
       plot.addAnnotation(by);
     }
-  }
-
-  private IntervalMarker window(BoatTimeline.Span span) {
-    IntervalMarker marker =
-        new IntervalMarker(
-            millis(span.from()), millis(span.until()), new Hatch(colours.accent()).paint());
-    marker.setOutlinePaint(colours.accent());
-    marker.setOutlineStroke(Edges.FAR);
-    marker.setAlpha(1f);
-    return marker;
   }
 
   private ValueMarker line(LocalDate day, String label, Color colour, BasicStroke stroke) {

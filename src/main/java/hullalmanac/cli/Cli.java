@@ -23,6 +23,7 @@ public final class Cli {
     CommandLine line = new CommandLine(new HullAlmanacCommand(context));
     line.addSubcommand(new DueCommand());
     line.addSubcommand(new AccountsCommand());
+    line.addSubcommand(new ReportCommand());
     line.addSubcommand(new ImportCommand());
     line.addSubcommand(new ExportCommand());
     line.addSubcommand(new CalendarCommand());

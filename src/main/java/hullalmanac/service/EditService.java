@@ -1,5 +1,6 @@
 package hullalmanac.service;
 
+import hullalmanac.core.paper.Paper;
 import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
@@ -68,6 +69,14 @@ public final class EditService {
   /** Writes a letter as a mail draft into the folder {@code letters} of the record. */
   public MailService.Written writeLetter(MailDraft draft, String to, LocalDate day) {
     return mail().letter(draft, to, day, record.folder());
+  }
+
+  /**
+   * Writes a paper as PDF into a folder of its own in the record; one of the same name and day is
+   * written over.
+   */
+  public PaperService.Written writePaper(Paper paper, LocalDate day) {
+    return PaperService.inRecord(record, paper, day);
   }
 
   /**

@@ -3,7 +3,6 @@ package hullalmanac.service;
 import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Forecaster;
-import hullalmanac.core.life.Outcome;
 import hullalmanac.core.life.ProductLives;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -73,11 +72,7 @@ public record Fleet(
 
   /** The coat that leads what is said of a boat: the first seen bare or dated. */
   public Optional<CoatForecast> leading(Id<Boat> boat) {
-    List<CoatForecast> hers = coats.stream().filter(f -> f.surface().boat().equals(boat)).toList();
-    return hers.stream()
-        .filter(f -> !(f.outcome() instanceof Outcome.NotForecast))
-        .findFirst()
-        .or(() -> hers.stream().findFirst());
+    return CoatForecast.leading(coats, boat);
   }
 
   private static Fleet dueOf(

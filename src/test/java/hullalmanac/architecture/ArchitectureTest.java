@@ -140,6 +140,15 @@ class ArchitectureTest {
                   "com.drew..",
                   "net.coobird.thumbnailator..")),
           Map.entry(
+              "exchange.pdf",
+              List.of(
+                  "java.io..",
+                  "java.nio..",
+                  "java.awt..",
+                  "javax.imageio..",
+                  "org.w3c.dom..",
+                  "com.openhtmltopdf..")),
+          Map.entry(
               "exchange.ical", List.of("java.io..", "biweekly..", "com.github.mangstadt.vinnie..")),
           Map.entry(
               "exchange.vcard",
@@ -236,6 +245,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.calendar..")
           .layer("list")
           .definedBy("hullalmanac.core.list..")
+          .layer("paper")
+          .definedBy("hullalmanac.core.paper..")
           .layer("supply")
           .definedBy("hullalmanac.core.supply..")
           .whereLayer("record")
@@ -268,6 +279,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("record", "exposure", "life")
           .whereLayer("list")
           .mayOnlyAccessLayers("record", "reckon", "entry", "find", "work")
+          .whereLayer("paper")
+          .mayOnlyAccessLayers("record", "life", "reckon", "report", "price", "takings", "card")
           .whereLayer("supply")
           .mayOnlyAccessLayers("record", "finish", "reckon")
           .because("the mathematics reads from the sun to the date in one direction");
@@ -331,6 +344,7 @@ class ArchitectureTest {
               "com.samskivert..",
               "org.dhatim..",
               "org.apache.commons.compress..",
+              "com.openhtmltopdf..",
               "org.commonmark..")
           .because("bytes become values at one border");
 

@@ -25,6 +25,7 @@ public enum Topic {
   ESTIMATE("guide/README.md#an-estimate"),
   PRICE("guide/README.md#what-it-costs"),
   LETTERS("guide/README.md#letters"),
+  PAPER("guide/README.md#paper"),
   SPENDING("guide/README.md#trips-and-expenses"),
   RECKONER("guide/README.md#reckoner"),
   FIND("guide/README.md#find"),

@@ -1,6 +1,8 @@
 package hullalmanac.core.life;
 
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Surface;
 import java.time.LocalDate;
@@ -52,5 +54,18 @@ public record CoatForecast(
       return t.early();
     }
     return ((Outcome.NotForecast) outcome).byInterval();
+  }
+
+  /**
+   * The coat that leads what is said of a boat: the first seen bare or dated.
+   *
+   * @param coats in order of their early ends
+   */
+  public static Optional<CoatForecast> leading(List<CoatForecast> coats, Id<Boat> boat) {
+    List<CoatForecast> hers = coats.stream().filter(f -> f.surface().boat().equals(boat)).toList();
+    return hers.stream()
+        .filter(f -> !(f.outcome() instanceof Outcome.NotForecast))
+        .findFirst()
+        .or(() -> hers.stream().findFirst());
   }
 }

@@ -19,12 +19,23 @@ public record Reason(Stage stage, List<String> facts, Optional<LocalDate> renewB
   /** The steps, in the order in which they are taken. */
   public enum Stage {
     /** The label alone, by the calendar. */
-    LABEL,
+    LABEL("The label"),
     /** What the record says of such coats. */
-    RECORD,
+    RECORD("Such coats"),
     /** Where this boat lies, under what cover, in which months. */
-    BERTH,
+    BERTH("Where it lies"),
     /** What was seen of this coat. */
-    FINDINGS
+    FINDINGS("What was seen");
+
+    private final String words;
+
+    Stage(String words) {
+      this.words = words;
+    }
+
+    /** The words on screen and paper. */
+    public String words() {
+      return words;
+    }
   }
 }

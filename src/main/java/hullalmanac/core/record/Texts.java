@@ -26,7 +26,7 @@ public final class Texts {
   }
 
   /** Refuses a blank text where one is needed. */
-  static String require(String text, String what) {
+  public static String require(String text, String what) {
     if (text.isBlank()) {
       throw new IllegalArgumentException(what + " must not be empty");
     }

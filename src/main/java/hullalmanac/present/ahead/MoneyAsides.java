@@ -1,11 +1,11 @@
 package hullalmanac.present.ahead;
 
 import hullalmanac.core.record.Estimate;
+import hullalmanac.core.record.Lookups;
+import hullalmanac.core.report.DateWords;
 import hullalmanac.core.takings.OpenItems;
-import hullalmanac.present.Lookups;
 import hullalmanac.present.ahead.AheadState.Aside;
 import hullalmanac.present.ahead.AheadState.Line;
-import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.Comparator;

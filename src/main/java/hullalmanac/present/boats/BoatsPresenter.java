@@ -9,6 +9,7 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.Texts;
@@ -16,20 +17,20 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WaterBehaviour;
 import hullalmanac.core.report.BoatTimeline;
 import hullalmanac.core.report.DateSteps;
+import hullalmanac.core.report.DateWords;
+import hullalmanac.core.report.ForecastWords;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.Stopwatch;
 import hullalmanac.core.work.VisitCopy;
 import hullalmanac.core.work.Washed;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Invitation;
-import hullalmanac.present.Lookups;
 import hullalmanac.present.edit.BoatSheet;
 import hullalmanac.present.edit.LetterSheet;
 import hullalmanac.present.edit.NewBoatSheet;
+import hullalmanac.present.edit.PapersSheet;
 import hullalmanac.present.edit.PassesSheet;
 import hullalmanac.present.edit.VisitSheet;
-import hullalmanac.present.words.DateWords;
-import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -125,6 +126,11 @@ public final class BoatsPresenter {
   /** Writes to those who have to do with the boat chosen. */
   public void write() {
     state.chosen().ifPresent(boat -> desk.open(new LetterSheet(desk, boat)));
+  }
+
+  /** Puts what is known of the boat chosen on paper. */
+  public void papers() {
+    state.chosen().ifPresent(boat -> desk.open(new PapersSheet(desk, boat)));
   }
 
   /** Begins a visit to the boat chosen, as its last one was. */
@@ -322,16 +328,11 @@ public final class BoatsPresenter {
   public static List<BoatPage.ReasonCard> reasons(CoatForecast f) {
     List<BoatPage.ReasonCard> cards = new ArrayList<>();
     for (Reason r : f.reasons()) {
-      String title =
-          switch (r.stage()) {
-            case LABEL -> "The label";
-            case RECORD -> "Such coats";
-            case BERTH -> "Where it lies";
-            case FINDINGS -> "What was seen";
-          };
       cards.add(
           new BoatPage.ReasonCard(
-              title, r.facts(), r.renewBy().map(DateWords::dated).orElse("over 15 years ahead")));
+              r.stage().words(),
+              r.facts(),
+              r.renewBy().map(DateWords::dated).orElse("over 15 years ahead")));
     }
     return cards;
   }

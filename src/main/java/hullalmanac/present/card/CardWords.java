@@ -14,7 +14,7 @@ import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.Caution;
-import hullalmanac.present.words.DateWords;
+import hullalmanac.core.report.DateWords;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;

@@ -2,10 +2,10 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.guide.Topic;
 import hullalmanac.core.life.Audit;
+import hullalmanac.core.record.Lookups;
+import hullalmanac.core.report.DateWords;
 import hullalmanac.present.Desk;
-import hullalmanac.present.Lookups;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
 import java.time.LocalDate;
 import java.util.ArrayList;

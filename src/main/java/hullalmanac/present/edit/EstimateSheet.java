@@ -1,27 +1,28 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.guide.Topic;
+import hullalmanac.core.paper.EstimatePaper;
 import hullalmanac.core.price.Bill;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.With;
+import hullalmanac.core.report.DateWords;
 import hullalmanac.core.takings.Answering;
 import hullalmanac.core.takings.EstimateDraft;
 import hullalmanac.core.takings.InvoiceDraft;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
-import hullalmanac.present.Lookups;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,6 +42,7 @@ public final class EstimateSheet extends FleetSheet {
   private final Rows<OptionAt> options;
   private final Rows<LineAt> lines;
   private final EstimateReply reply = new EstimateReply();
+  private final PaperReply paper;
 
   /** What has no more than a place in the estimate. */
   private interface Part extends Rows.Placed {
@@ -83,6 +85,7 @@ public final class EstimateSheet extends FleetSheet {
    */
   public EstimateSheet(Desk desk, Id<Estimate> estimate, boolean inPlace) {
     super(desk);
+    paper = new PaperReply(desk, this::publish);
     this.estimate = estimate;
     this.inPlace = inPlace;
     facts = new Rows<>(factsBlock(), desk);
@@ -272,6 +275,7 @@ public final class EstimateSheet extends FleetSheet {
     answers.add(new SheetState.Button("decline", "Declined", false));
     blocks.add(new SheetState.Buttons(answers));
     blocks.add(new SheetState.Buttons(last("Take it out")));
+    blocks.add(new SheetState.Words(paper.said()));
   }
 
   private static SheetState.Buttons buttons(SheetState.Button button) {
@@ -283,6 +287,7 @@ public final class EstimateSheet extends FleetSheet {
     if (!inPlace) {
       buttons.add(new SheetState.Button("done", "Done", false));
     }
+    buttons.add(new SheetState.Button(PaperReply.BUTTON, "Save as PDF", false));
     buttons.add(new SheetState.Button("changes", "What changed", false));
     buttons.add(new SheetState.Button("remove", remove, false));
     return buttons;
@@ -317,6 +322,7 @@ public final class EstimateSheet extends FleetSheet {
       blocks.add(buttons(new SheetState.Button("visit", "Open its visit", true)));
     }
     blocks.add(new SheetState.Buttons(last("Take it out")));
+    blocks.add(new SheetState.Words(paper.said()));
   }
 
   /** What the options come to, side by side. */
@@ -434,6 +440,11 @@ public final class EstimateSheet extends FleetSheet {
       case "offer" ->
           whenAllTaken(() -> desk.change("estimate offered", a -> Answering.offer(a, estimate)));
       case "accept", "decline" -> whenAllTaken(() -> answer(button, e));
+      case PaperReply.BUTTON ->
+          whenAllTaken(
+              () ->
+                  fleet()
+                      .ifPresent(f -> paper.write(f, EstimatePaper.of(f.almanac(), e, f.asOf()))));
       case "visit" -> e.visit().ifPresent(v -> desk.open(new VisitSheet(desk, v)));
       case "changes" ->
           desk.open(new ChangesSheet(desk, Kind.ESTIMATE, estimate, "Estimate of " + e.day()));

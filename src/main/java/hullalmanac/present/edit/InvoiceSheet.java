@@ -1,6 +1,7 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.guide.Topic;
+import hullalmanac.core.paper.InvoicePaper;
 import hullalmanac.core.price.Bill;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -12,6 +13,7 @@ import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PriceLine;
 import hullalmanac.core.record.Tax;
 import hullalmanac.core.record.Texts;
+import hullalmanac.core.report.DateWords;
 import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.Crediting;
 import hullalmanac.core.takings.InvoiceDraft;
@@ -21,7 +23,6 @@ import hullalmanac.core.work.Removal;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.present.words.DateWords;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +40,7 @@ public final class InvoiceSheet extends FleetSheet {
   private final Rows<LineAt> lines;
 
   private final Making making;
+  private final PaperReply reply;
 
   /** The draft as it was shown when it was to be issued; only just that is issued. */
   private Optional<Invoice> asked = Optional.empty();
@@ -72,6 +74,7 @@ public final class InvoiceSheet extends FleetSheet {
     this.invoice = invoice;
     this.inPlace = inPlace;
     making = new Making(desk);
+    reply = new PaperReply(desk, this::publish);
     facts =
         new Rows<>(
             Rows.Block.plain(
@@ -180,7 +183,9 @@ public final class InvoiceSheet extends FleetSheet {
       buttons.add(new SheetState.Button("issue", "Issue", true));
       leave(buttons);
       buttons.add(new SheetState.Button("remove", "Take the draft out", false));
+      buttons.add(new SheetState.Button(PaperReply.BUTTON, "Save as PDF", false));
       blocks.add(new SheetState.Buttons(buttons));
+      blocks.add(new SheetState.Words(reply.said()));
     }
     String what = i.credits().isPresent() ? "Draft of a credit" : "Draft of an invoice";
     return new SheetState(what, who(fleet, i), blocks, Optional.empty());
@@ -223,8 +228,10 @@ public final class InvoiceSheet extends FleetSheet {
         buttons.add(new SheetState.Button("credit", "Write a credit", false));
       }
     }
+    buttons.add(new SheetState.Button(PaperReply.BUTTON, "Save as PDF", false));
     buttons.add(new SheetState.Button("changes", "What changed", false));
     blocks.add(new SheetState.Buttons(buttons));
+    blocks.add(new SheetState.Words(reply.said()));
     if (!i.note().isBlank()) {
       blocks.add(0, new SheetState.Words(i.note()));
     }
@@ -314,6 +321,7 @@ public final class InvoiceSheet extends FleetSheet {
       case "issue now" -> whenAllTaken(() -> issue(i));
       case "pay" -> desk.open(new PaymentSheet(desk, Optional.of(i.party()), Optional.of(invoice)));
       case "credit" -> credit(i);
+      case PaperReply.BUTTON -> whenAllTaken(() -> save(i));
       case "remove" ->
           desk.change(
               "draft taken out",
@@ -322,6 +330,10 @@ public final class InvoiceSheet extends FleetSheet {
       case "changes" -> desk.open(new ChangesSheet(desk, Kind.INVOICE, invoice, i.words()));
       default -> desk.leave();
     }
+  }
+
+  private void save(Invoice i) {
+    fleet().ifPresent(f -> reply.write(f, InvoicePaper.of(f.almanac(), f.accounts(), i)));
   }
 
   private void ask(Optional<Invoice> now) {

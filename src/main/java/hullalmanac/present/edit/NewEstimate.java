@@ -3,10 +3,10 @@ package hullalmanac.present.edit;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.takings.EstimateDraft;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
-import hullalmanac.present.Lookups;
 import hullalmanac.service.Fleet;
 
 /** The way from a boat to an estimate for her. */

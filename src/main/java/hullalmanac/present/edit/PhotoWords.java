@@ -1,6 +1,6 @@
 package hullalmanac.present.edit;
 
-import hullalmanac.present.words.DateWords;
+import hullalmanac.core.report.DateWords;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;

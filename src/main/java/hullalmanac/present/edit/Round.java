@@ -2,9 +2,9 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.work.PhotoSorting;
-import hullalmanac.present.Lookups;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,11 +1,11 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.report.DateWords;
 import hullalmanac.core.supply.BottleLeft;
 import hullalmanac.core.supply.Enough;
 import hullalmanac.core.supply.PadWear;
 import hullalmanac.core.supply.Supplies;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.present.words.DateWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

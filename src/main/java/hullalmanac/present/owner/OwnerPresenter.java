@@ -3,22 +3,22 @@ package hullalmanac.present.owner;
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.Texts;
+import hullalmanac.core.report.BoatHistory;
 import hullalmanac.core.report.BoatTimeline;
+import hullalmanac.core.report.DateWords;
+import hullalmanac.core.report.ForecastWords;
 import hullalmanac.core.takings.OpenItems;
-import hullalmanac.present.Lookups;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.boats.BoatsPresenter;
-import hullalmanac.present.words.DateWords;
-import hullalmanac.present.words.ForecastWords;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /** Shows a boat to her owner, until one leaves; nothing can be changed there. */
 public final class OwnerPresenter {
@@ -100,11 +100,11 @@ public final class OwnerPresenter {
     Lookups lookups = new Lookups(fleet.almanac(), fleet.asOf());
     Boat boat = lookups.boat(id);
     BoatHistory history = new BoatHistory(fleet.almanac(), lookups, id);
-    List<OwnerState.Pair> pairs = history.pairs();
-    List<OwnerState.Pair> newest = pairs.subList(0, Math.min(MOST_PAIRS, pairs.size()));
+    List<BoatHistory.Pair> pairs = history.pairs();
+    List<BoatHistory.Pair> newest = pairs.subList(0, Math.min(MOST_PAIRS, pairs.size()));
     return new OwnerState(
         boat.name(),
-        facts(boat, lookups),
+        BoatHistory.facts(boat, lookups),
         next(fleet, id),
         BoatTimeline.of(fleet.almanac(), boat, fleet.coats(), fleet.asOf()),
         history.visits(),
@@ -126,18 +126,6 @@ public final class OwnerPresenter {
                     + (i.daysLate() > 0 ? ", which was due on " : ", due on ")
                     + DateWords.dated(i.invoice().issue().orElseThrow().due()))
         .toList();
-  }
-
-  private static String facts(Boat boat, Lookups lookups) {
-    String harbour = lookups.harbour(boat.id());
-    return String.join(
-        " · ",
-        Stream.of(
-                boat.loa().map(x -> x.feetAndInches() + " (" + x.metresText() + ")").orElse(""),
-                boat.type().words(),
-                harbour.isBlank() ? "" : "lies at " + harbour)
-            .filter(fact -> !fact.isEmpty())
-            .toList());
   }
 
   private static OwnerState.Next next(Fleet fleet, Id<Boat> boat) {

@@ -1,5 +1,6 @@
 package hullalmanac.present.owner;
 
+import hullalmanac.core.report.BoatHistory;
 import hullalmanac.core.report.BoatTimeline;
 import hullalmanac.present.boats.BoatPage;
 import java.util.List;
@@ -21,8 +22,8 @@ public record OwnerState(
     String facts,
     Next next,
     BoatTimeline timeline,
-    List<Visited> history,
-    List<Pair> pairs,
+    List<BoatHistory.Visited> history,
+    List<BoatHistory.Pair> pairs,
     String morePairs,
     List<String> toPay) {
   public OwnerState {
@@ -45,26 +46,4 @@ public record OwnerState(
       reasons = List.copyOf(reasons);
     }
   }
-
-  /**
-   * A visit that was done.
-   *
-   * @param day its day or days in words
-   * @param done what was done, a sentence for surfaces treated alike
-   * @param seen what water and gloss said when somebody looked
-   */
-  public record Visited(String day, List<String> done, List<String> seen) {
-    public Visited {
-      done = List.copyOf(done);
-      seen = List.copyOf(seen);
-    }
-  }
-
-  /**
-   * Two photos of one surface in one visit.
-   *
-   * @param before name of a file among the photos of the record
-   * @param after the same
-   */
-  public record Pair(String surface, String day, String before, String after) {}
 }

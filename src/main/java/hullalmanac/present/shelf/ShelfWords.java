@@ -6,7 +6,7 @@ import hullalmanac.core.record.Cover;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.report.Caution;
-import hullalmanac.present.words.MonthWords;
+import hullalmanac.core.report.MonthWords;
 import hullalmanac.service.Fleet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,5 +1,6 @@
 /**
- * Dates, chances and surfaces in plain words. Start at {@link
- * hullalmanac.present.words.ForecastWords}.
+ * Changes, times and letters in plain words. Start at {@link
+ * hullalmanac.present.words.ChangeWords}; dates and chances are in {@link
+ * hullalmanac.core.report.ForecastWords}.
  */
 package hullalmanac.present.words;

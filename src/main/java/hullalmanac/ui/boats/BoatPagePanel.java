@@ -88,6 +88,7 @@ final class BoatPagePanel {
     row.add(button("Job card", "F9", presenter::showCard), HIGH);
     row.add(button("Show the owner", "F11", presenter::showOwner), HIGH);
     row.add(button("Write to her owner", "", presenter::write), HIGH);
+    row.add(button("Papers", "", presenter::papers), HIGH);
     acts.add(row, "growx, wmin 0");
     if (washing) {
       JPanel look = new JPanel(new MigLayout("insets 0, gap 8 8, novisualpadding", "", "[center]"));

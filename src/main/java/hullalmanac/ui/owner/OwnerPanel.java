@@ -1,6 +1,7 @@
 package hullalmanac.ui.owner;
 
 import com.formdev.flatlaf.util.UIScale;
+import hullalmanac.core.report.BoatHistory;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.present.owner.OwnerState;
 import hullalmanac.ui.theme.Theme;
@@ -139,7 +140,7 @@ public final class OwnerPanel extends JPanel {
     if (state.history().isEmpty()) {
       list.add(Labels.wrapped("Nothing yet.", true), "wmin 60");
     }
-    for (OwnerState.Visited visit : state.history()) {
+    for (BoatHistory.Visited visit : state.history()) {
       JPanel row = clear("insets 10 0 10 0, fillx, wrap 1, gapy 3", "[grow, fill]", "");
       row.setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, Theme.colour("cardLine")));
       row.add(Labels.strong(visit.day()), "wmin 0");

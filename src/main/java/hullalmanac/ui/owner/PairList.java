@@ -2,6 +2,7 @@ package hullalmanac.ui.owner;
 
 import com.formdev.flatlaf.util.UIScale;
 import hullalmanac.core.record.Pixels;
+import hullalmanac.core.report.BoatHistory;
 import hullalmanac.present.owner.OwnerState;
 import hullalmanac.ui.widget.Labels;
 import java.util.Optional;
@@ -20,7 +21,7 @@ final class PairList extends JPanel {
     super(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow, fill]", ""));
     setOpaque(false);
     add(Labels.heading("Before and after"), "wmin 0, gapbottom 4");
-    for (OwnerState.Pair pair : state.pairs()) {
+    for (BoatHistory.Pair pair : state.pairs()) {
       JPanel block =
           new JPanel(new MigLayout("insets 0 0 16 0, fillx, wrap 1, gapy 4", "[grow, fill]", ""));
       block.setOpaque(false);
@@ -47,7 +48,7 @@ final class PairList extends JPanel {
       this.view = view;
     }
 
-    void of(OwnerState.Pair pair, PictureSource pictures) {
+    void of(BoatHistory.Pair pair, PictureSource pictures) {
       int side = (int) Math.round(UIScale.scale(WIDEST) * FINER);
       pictures.ask(
           pair.before(),

@@ -22,18 +22,7 @@ import javax.swing.plaf.InsetsUIResource;
  * but the charts' hues.
  */
 public final class Theme {
-  /**
-   * Okabe and Ito's palette without yellow, which is too pale for lines; lighter on dark ground.
-   */
-  private static final List<Color> HUES_LIGHT =
-      List.of(
-          new Color(0x0072B2),
-          new Color(0x00785A),
-          new Color(0xB04C00),
-          new Color(0xA8487F),
-          new Color(0x8A6100),
-          new Color(0x2273A3));
-
+  /** Okabe and Ito's palette without yellow; lighter on dark ground. */
   private static final List<Color> HUES_DARK =
       List.of(
           new Color(0x56B4E9),
@@ -190,7 +179,7 @@ public final class Theme {
         colour("cardLine"),
         colour("accent"),
         colour("shade"),
-        isDark() ? HUES_DARK : HUES_LIGHT,
+        isDark() ? HUES_DARK : ChartColours.HUES_ON_WHITE,
         font.deriveFont(font.getSize2D() * 0.92f));
   }
 }

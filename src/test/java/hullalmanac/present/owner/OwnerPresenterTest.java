@@ -16,10 +16,12 @@ import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.With;
+import hullalmanac.core.report.BoatHistory;
 import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.OpenItems;
 import hullalmanac.fixture.InlineTaskRunner;
 import hullalmanac.fixture.OpenSample;
+import hullalmanac.fixture.Secrets;
 import hullalmanac.present.boats.BoatPage;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
@@ -190,11 +192,11 @@ class OwnerPresenterTest {
 
   @Test
   void saysWhatWasDoneNewestFirst() {
-    List<OwnerState.Visited> history = state(sample(), "Black Guillemot").history();
-    assertThat(history.stream().map(OwnerState.Visited::day))
+    List<BoatHistory.Visited> history = state(sample(), "Black Guillemot").history();
+    assertThat(history.stream().map(BoatHistory.Visited::day))
         .startsWith("20 April 2026", "30 October 2025", "20 and 21 October 2025")
         .endsWith("19 and 20 April 2023");
-    OwnerState.Visited autumn = history.get(2);
+    BoatHistory.Visited autumn = history.get(2);
     assertThat(autumn.done())
         .containsExactly(
             "Washed, decontaminated, polished, protected with polymer sealant B: topsides, transom",
@@ -233,7 +235,7 @@ class OwnerPresenterTest {
     List<Photo> hers = photos("Black Guillemot");
     assertThat(state.pairs())
         .containsExactly(
-            new OwnerState.Pair(
+            new BoatHistory.Pair(
                 "Topsides (port)",
                 "21 and 22 April 2025",
                 file(hers, Moment.BEFORE),

@@ -1,16 +1,5 @@
-package hullalmanac.present;
+package hullalmanac.core.record;
 
-import hullalmanac.core.record.Almanac;
-import hullalmanac.core.record.Berth;
-import hullalmanac.core.record.Boat;
-import hullalmanac.core.record.Coat;
-import hullalmanac.core.record.Harbour;
-import hullalmanac.core.record.Id;
-import hullalmanac.core.record.Party;
-import hullalmanac.core.record.Product;
-import hullalmanac.core.record.Role;
-import hullalmanac.core.record.RoleKind;
-import hullalmanac.core.record.Surface;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;

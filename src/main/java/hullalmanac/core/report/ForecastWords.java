@@ -1,4 +1,4 @@
-package hullalmanac.present.words;
+package hullalmanac.core.report;
 
 import hullalmanac.core.life.CoatForecast;
 import hullalmanac.core.life.Outcome;

@@ -1,4 +1,4 @@
-package hullalmanac.present.words;
+package hullalmanac.core.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

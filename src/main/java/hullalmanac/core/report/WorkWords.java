@@ -1,7 +1,8 @@
-package hullalmanac.present.owner;
+package hullalmanac.core.report;
 
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
@@ -9,7 +10,6 @@ import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WorkState;
-import hullalmanac.present.Lookups;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,9 +1,10 @@
-package hullalmanac.present.owner;
+package hullalmanac.core.report;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Coat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Step;
@@ -11,8 +12,6 @@ import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
-import hullalmanac.present.Lookups;
-import hullalmanac.present.words.DateWords;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -24,11 +23,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The visits to a boat that were done, and the photos taken before and after in them. */
-final class BoatHistory {
+public final class BoatHistory {
   /** What no Java library decodes; see {@code PhotoFormat}. */
   private static final String NEVER_SHOWN = ".heic";
 
-  private static final Comparator<Photo> AS_TAKEN =
+  /** In the order in which they were taken. */
+  public static final Comparator<Photo> AS_TAKEN =
       Comparator.comparing((Photo p) -> p.takenAt().orElse(LocalDateTime.MAX))
           .thenComparing(Photo::key);
 
@@ -39,7 +39,29 @@ final class BoatHistory {
   private final Map<Id<Visit>, List<Step>> steps;
   private final Map<Id<Visit>, List<Coat>> coats;
 
-  BoatHistory(Almanac almanac, Lookups lookups, Id<Boat> boat) {
+  /**
+   * A visit that was done.
+   *
+   * @param day its day or days in words
+   * @param done what was done, a sentence for surfaces treated alike
+   * @param seen what water and gloss said when somebody looked
+   */
+  public record Visited(String day, List<String> done, List<String> seen) {
+    public Visited {
+      done = List.copyOf(done);
+      seen = List.copyOf(seen);
+    }
+  }
+
+  /**
+   * Two photos of one surface in one visit.
+   *
+   * @param before name of a file among the photos of the record
+   * @param after the same
+   */
+  public record Pair(String surface, String day, String before, String after) {}
+
+  public BoatHistory(Almanac almanac, Lookups lookups, Id<Boat> boat) {
     this.almanac = almanac;
     this.lookups = lookups;
     visits =
@@ -58,18 +80,35 @@ final class BoatHistory {
             .collect(Collectors.groupingBy(c -> c.visit().get()));
   }
 
-  List<OwnerState.Visited> visits() {
+  /** What a stranger may know of a boat: length, type and home harbour. */
+  public static String facts(Boat boat, Lookups lookups) {
+    String harbour = lookups.harbour(boat.id());
+    return String.join(
+        " · ",
+        Stream.of(
+                boat.loa().map(x -> x.feetAndInches() + " (" + x.metresText() + ")").orElse(""),
+                boat.type().words(),
+                harbour.isBlank() ? "" : "lies at " + harbour)
+            .filter(fact -> !fact.isEmpty())
+            .toList());
+  }
+
+  /** The visits, newest first. */
+  public List<Visited> visits() {
     LookWords looks = new LookWords(almanac, lookups);
-    return visits.stream()
-        .map(
-            v -> {
-              List<Coat> laid = coats.getOrDefault(v.id(), List.of());
-              List<String> done = new WorkWords(lookups, v, surfaces, steps(v), laid).sentences();
-              List<String> seen = looks.sentences(v, surfaces);
-              return new OwnerState.Visited(
-                  day(v), done.isEmpty() ? List.of("Looked over") : done, seen);
-            })
-        .toList();
+    return visits.stream().map(v -> visited(v, looks)).toList();
+  }
+
+  /** One visit to the boat. */
+  public Visited visited(Visit visit) {
+    return visited(visit, new LookWords(almanac, lookups));
+  }
+
+  private Visited visited(Visit v, LookWords looks) {
+    List<Coat> laid = coats.getOrDefault(v.id(), List.of());
+    List<String> done = new WorkWords(lookups, v, surfaces, steps(v), laid).sentences();
+    return new Visited(
+        day(v), done.isEmpty() ? List.of("Looked over") : done, looks.sentences(v, surfaces));
   }
 
   private List<Step> steps(Visit visit) {
@@ -89,31 +128,39 @@ final class BoatHistory {
   }
 
   /** Pairs of the same surface in the same visit, in the order in which they were taken. */
-  List<OwnerState.Pair> pairs() {
-    List<OwnerState.Pair> pairs = new ArrayList<>();
-    for (Visit visit : visits) {
-      Map<Surface, List<Photo>> before = photos(visit, Moment.BEFORE);
-      Map<Surface, List<Photo>> after = photos(visit, Moment.AFTER);
-      before.forEach(
-          (surface, first) -> {
-            List<Photo> then = after.getOrDefault(surface, List.of());
-            for (int i = 0; i < Math.min(first.size(), then.size()); i++) {
-              pairs.add(
-                  new OwnerState.Pair(
-                      Texts.capital(SurfaceNames.of(List.of(surface))),
-                      day(visit),
-                      first.get(i).file(),
-                      then.get(i).file()));
-            }
-          });
-    }
+  public List<Pair> pairs() {
+    return visits.stream().flatMap(v -> pairs(v).stream()).toList();
+  }
+
+  /** Those of one visit. */
+  public List<Pair> pairs(Visit visit) {
+    List<Pair> pairs = new ArrayList<>();
+    Map<Surface, List<Photo>> before = photos(visit, Moment.BEFORE);
+    Map<Surface, List<Photo>> after = photos(visit, Moment.AFTER);
+    before.forEach(
+        (surface, first) -> {
+          List<Photo> then = after.getOrDefault(surface, List.of());
+          for (int i = 0; i < Math.min(first.size(), then.size()); i++) {
+            pairs.add(
+                new Pair(
+                    Texts.capital(SurfaceNames.of(List.of(surface))),
+                    day(visit),
+                    first.get(i).file(),
+                    then.get(i).file()));
+          }
+        });
     return pairs;
+  }
+
+  /** Whether a photo is of a format that can be drawn. */
+  public static boolean canBeShown(Photo photo) {
+    return !photo.file().endsWith(NEVER_SHOWN);
   }
 
   private Map<Surface, List<Photo>> photos(Visit visit, Moment moment) {
     return almanac.photos().stream()
         .filter(p -> p.moment() == moment && p.visit().filter(visit.id()::equals).isPresent())
-        .filter(p -> p.surface().isPresent() && !p.file().endsWith(NEVER_SHOWN))
+        .filter(p -> p.surface().isPresent() && canBeShown(p))
         .sorted(AS_TAKEN)
         .collect(
             Collectors.groupingBy(

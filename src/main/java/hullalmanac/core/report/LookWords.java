@@ -1,4 +1,4 @@
-package hullalmanac.present.owner;
+package hullalmanac.core.report;
 
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Coat;
@@ -7,12 +7,12 @@ import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Finding;
 import hullalmanac.core.record.Geometry;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Lookups;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Surface;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.WaterBehaviour;
-import hullalmanac.present.Lookups;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;

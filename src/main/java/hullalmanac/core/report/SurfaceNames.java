@@ -1,4 +1,4 @@
-package hullalmanac.present.owner;
+package hullalmanac.core.report;
 
 import hullalmanac.core.record.Side;
 import hullalmanac.core.record.Surface;
@@ -11,8 +11,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** Names of surfaces in a list, both sides as one where both are in it. */
-final class SurfaceNames {
-  static final Comparator<Surface> ORDER =
+public final class SurfaceNames {
+  /** Kinds in their order, port before starboard. */
+  public static final Comparator<Surface> ORDER =
       Comparator.comparing(Surface::kind)
           .thenComparing(Surface::side)
           .thenComparing(Surface::words)
@@ -21,7 +22,7 @@ final class SurfaceNames {
   private SurfaceNames() {}
 
   /** "topsides, transom, gunwales (port)". */
-  static String of(Collection<Surface> surfaces) {
+  public static String of(Collection<Surface> surfaces) {
     List<Surface> all = surfaces.stream().sorted(ORDER).toList();
     return all.stream().map(s -> name(s, all)).distinct().collect(Collectors.joining(", "));
   }

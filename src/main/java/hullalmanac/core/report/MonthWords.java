@@ -1,4 +1,4 @@
-package hullalmanac.present.words;
+package hullalmanac.core.report;
 
 /** Lengths of time in months, no finer than half a month under a year, whole months beyond. */
 public final class MonthWords {

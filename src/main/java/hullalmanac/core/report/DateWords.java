@@ -1,4 +1,4 @@
-package hullalmanac.present.words;
+package hullalmanac.core.report;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;

@@ -1,0 +1,101 @@
+package hullalmanac.core.paper;
+
+import hullalmanac.core.card.JobCard;
+import hullalmanac.core.card.Stop;
+import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Texts;
+import hullalmanac.core.report.Caution;
+import hullalmanac.core.report.DateWords;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A job card to fill in with a pencil, in the order of the card on screen. */
+public final class CardPaper {
+  private CardPaper() {}
+
+  /** Puts a card on paper. */
+  public static Paper of(Almanac almanac, JobCard card) {
+    List<Block> blocks = new ArrayList<>();
+    List<Block.Fact> facts = new ArrayList<>();
+    facts.add(new Block.Fact("Day", DateWords.full(card.visit().day())));
+    if (!card.place().isBlank()) {
+      facts.add(new Block.Fact("Where", card.place()));
+    }
+    card.runoff().ifPresent(r -> facts.add(new Block.Fact("Runoff", r)));
+    blocks.add(new Block.Facts(facts));
+    blocks.add(new Block.Blanks(List.of("Expected back, and who knows of it")));
+    if (card.steps().isEmpty()) {
+      blocks.add(new Block.Words("No step is planned yet."));
+    }
+    for (int i = 0; i < card.steps().size(); i++) {
+      blocks.add(new Block.Kept(step(i + 1, card.steps().get(i))));
+    }
+    list(blocks, "See to", card.checks());
+    list(blocks, "Bring", card.tools());
+    blocks.add(new Block.Heading(2, "Notes"));
+    blocks.add(new Block.Blanks(List.of("Seen", "Left, and why", "Told the owner")));
+    blocks.add(new Block.Note(Stop.STANDING));
+    return Paper.of(almanac.business(), "Job card", card.boat().name(), blocks);
+  }
+
+  private static void list(List<Block> blocks, String heading, List<String> texts) {
+    if (!texts.isEmpty()) {
+      blocks.add(new Block.Heading(2, heading));
+      blocks.add(new Block.Ticks(texts));
+    }
+  }
+
+  private static List<Block> step(int number, JobCard.CardStep step) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Heading(
+            2,
+            number
+                + ". "
+                + Texts.capital(step.step().kind().words())
+                + ": "
+                + (step.where().isEmpty() ? "the whole boat" : String.join("; ", step.where()))));
+    if (!step.stops().isEmpty()) {
+      blocks.add(
+          new Block.Lead(
+              "Read before this step: "
+                  + String.join(" ", step.stops().stream().map(Stop::sentence).toList())));
+    }
+    List<Block.Fact> facts = new ArrayList<>();
+    step.product().ifPresent(p -> facts.add(new Block.Fact("With", p.name())));
+    step.dilution().ifPresent(d -> facts.add(new Block.Fact("Mixture", d.words())));
+    step.dwell()
+        .ifPresent(
+            d ->
+                facts.add(
+                    new Block.Fact(
+                        "Stays on",
+                        minutes(d.shortest(), d.longest())
+                            + (d.practice() ? " (common practice)" : " (its label)"))));
+    text(facts, "Pad", step.step().pad());
+    text(facts, "Speed", step.step().speed());
+    step.step().passes().ifPresent(p -> facts.add(new Block.Fact("Passes", p.toString())));
+    if (!facts.isEmpty()) {
+      blocks.add(new Block.Facts(facts));
+    }
+    List<String> cautions = step.cautions().stream().map(Caution::text).distinct().toList();
+    if (!cautions.isEmpty()) {
+      blocks.add(new Block.Cautions(cautions));
+    }
+    blocks.add(new Block.Ticks(List.of("Done · minutes ________ · batch ______________")));
+    return blocks;
+  }
+
+  private static void text(List<Block.Fact> facts, String name, String text) {
+    if (!text.isBlank()) {
+      facts.add(new Block.Fact(name, text));
+    }
+  }
+
+  private static String minutes(Duration shortest, Duration longest) {
+    long low = shortest.toMinutes();
+    long high = longest.toMinutes();
+    return (low == high || low == 0 ? "" : low + " to ") + high + " minutes";
+  }
+}
