@@ -1,6 +1,9 @@
 package hullalmanac.ui.widget;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.util.LinkedHashSet;
+import java.util.Set;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -8,45 +11,50 @@ import net.miginfocom.swing.MigLayout;
 public final class ButtonRow extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int GAP = 8;
+  private static final String WRAP = ", wrap";
 
-  private int columns = Integer.MAX_VALUE;
+  /** The last buttons of all rows but the last row. */
+  private transient Set<Component> ends = Set.of();
 
   /** Without buttons yet. */
   public ButtonRow() {
-    super(new MigLayout(constraints(Integer.MAX_VALUE), "", ""));
+    super(new MigLayout("insets 0, novisualpadding, nogrid, gapy " + GAP, "", ""));
     setOpaque(false);
   }
 
-  private static String constraints(int columns) {
-    return "insets 0, novisualpadding, gap "
-        + GAP
-        + " "
-        + GAP
-        + (columns == Integer.MAX_VALUE ? "" : ", wrap " + columns);
+  @Override
+  protected void addImpl(Component button, Object constraints, int index) {
+    String own = constraints == null ? "" : constraints + ", ";
+    super.addImpl(button, own + "gapright " + GAP, index);
   }
 
-  /** Whether so many columns of buttons fit beside each other. */
-  private boolean fit(int n) {
-    int all = UIScale.scale(GAP) * (n - 1);
-    for (int column = 0; column < n; column++) {
-      int widest = 0;
-      for (int i = column; i < getComponentCount(); i += n) {
-        widest = Math.max(widest, getComponent(i).getPreferredSize().width);
+  /** Fills row after row. */
+  private Set<Component> ends() {
+    Set<Component> found = new LinkedHashSet<>();
+    int taken = 0;
+    Component before = null;
+    for (Component button : getComponents()) {
+      int width = button.getPreferredSize().width;
+      if (before != null && taken + UIScale.scale(GAP) + width > getWidth()) {
+        found.add(before);
+        taken = 0;
       }
-      all += widest;
+      taken += (taken == 0 ? 0 : UIScale.scale(GAP)) + width;
+      before = button;
     }
-    return all <= getWidth();
+    return found;
   }
 
   @Override
   public void doLayout() {
-    int fits = Math.max(1, getComponentCount());
-    while (fits > 1 && !fit(fits)) {
-      fits--;
-    }
-    if (fits != columns) {
-      columns = fits;
-      ((MigLayout) getLayout()).setLayoutConstraints(constraints(fits));
+    Set<Component> now = ends();
+    if (!now.equals(ends)) {
+      ends = now;
+      MigLayout layout = (MigLayout) getLayout();
+      for (Component button : getComponents()) {
+        String own = layout.getComponentConstraints(button).toString().replace(WRAP, "");
+        layout.setComponentConstraints(button, now.contains(button) ? own + WRAP : own);
+      }
       Relayout.of(this);
     }
     super.doLayout();
