@@ -238,6 +238,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.list..")
           .layer("supply")
           .definedBy("hullalmanac.core.supply..")
+          .layer("remind")
+          .definedBy("hullalmanac.core.remind..")
           .whereLayer("record")
           .mayNotAccessAnyLayer()
           .whereLayer("work")
@@ -270,6 +272,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("record", "reckon", "entry", "find", "work")
           .whereLayer("supply")
           .mayOnlyAccessLayers("record", "finish", "reckon")
+          .whereLayer("remind")
+          .mayOnlyAccessLayers("record", "exposure", "life", "work")
           .because("the mathematics reads from the sun to the date in one direction");
 
   @ArchTest
