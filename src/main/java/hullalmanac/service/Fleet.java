@@ -78,6 +78,11 @@ public record Fleet(
         newer, asOf, coats, due, lives, forecaster, accounts.next(newer), open, reminders);
   }
 
+  /** Where it stands with telling of one boat, read from the rows as they are beside this. */
+  public List<Standing> remindersOf(Id<Boat> boat) {
+    return Reminding.ofBoat(almanac, coats, due, asOf, boat);
+  }
+
   /** The coat that leads what is said of a boat: the first seen bare or dated. */
   public Optional<CoatForecast> leading(Id<Boat> boat) {
     List<CoatForecast> hers = coats.stream().filter(f -> f.surface().boat().equals(boat)).toList();

@@ -48,6 +48,20 @@ public final class Reminding {
     return new Reminding(almanac, inService, due, today).standings();
   }
 
+  /** The reminders of one boat, without reading those of others. */
+  public static List<Standing> ofBoat(
+      Almanac almanac,
+      List<CoatForecast> inService,
+      List<BoatDue> due,
+      LocalDate today,
+      Id<Boat> boat) {
+    return on(
+        BoatAlone.of(almanac, boat),
+        inService.stream().filter(f -> f.surface().boat().equals(boat)).toList(),
+        due.stream().filter(d -> d.boat().id().equals(boat)).toList(),
+        today);
+  }
+
   private List<Standing> standings() {
     List<Standing> all = new ArrayList<>();
     for (Boat boat : boats) {
