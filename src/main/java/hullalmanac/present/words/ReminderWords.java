@@ -46,7 +46,10 @@ public record ReminderWords(AboutWords about, LocalDate today) {
 
   /** What it is about and by when: "Topsides and transom, by 14 May". */
   public String what(Standing s) {
-    return Texts.capital(about.few(s.about())) + ", " + new DateWords(today).bestWhen(s.by());
+    DateWords days = new DateWords(today);
+    return Texts.capital(about.few(s.about()))
+        + ", "
+        + (s.by().isBefore(today) ? "due since " + days.exact(s.by()) : days.bestWhen(s.by()));
   }
 
   /** That a date moved since it was told. */
