@@ -14,7 +14,9 @@ import picocli.CommandLine.Spec;
 /** Writes a record out as lists. */
 @Command(
     name = "export",
-    description = "Writes the whole record into a folder of CSV lists, with its photos.",
+    description =
+        "Writes the whole record into a folder of CSV lists, with its photos and a page"
+            + " (index.html) that shows all of it in any browser.",
     mixinStandardHelpOptions = true)
 final class ExportCommand implements Callable<Integer> {
   @ParentCommand private HullAlmanacCommand parent;

@@ -3,16 +3,22 @@ package hullalmanac.service;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.RecordException;
+import hullalmanac.exchange.WholeFile;
 import hullalmanac.exchange.csv.CsvSet;
+import hullalmanac.exchange.page.RecordPage;
 import hullalmanac.exchange.photo.PhotoFiles;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Writes the whole of a record out as lists and photo files. */
+/** Writes the whole of a record out as lists, photo files and a page that links them. */
 public final class ExportService {
+  /** The page that needs no program to read. */
+  public static final String PAGE = "index.html";
+
   private ExportService() {}
 
   /**
@@ -32,6 +38,8 @@ public final class ExportService {
     try {
       refuseStrangers(folder);
       CsvSet.write(folder, almanac, withSecrets);
+      WholeFile.write(
+          folder.resolve(PAGE), page(almanac, withSecrets).getBytes(StandardCharsets.UTF_8));
       if (!withSecrets) {
         Files.deleteIfExists(folder.resolve("berth-secrets.csv"));
       }
@@ -49,6 +57,13 @@ public final class ExportService {
     return new Done(withSecrets ? 0 : (int) left);
   }
 
+  private static String page(Almanac almanac, boolean withSecrets) {
+    return RecordPage.of(
+        almanac.business().name(),
+        CsvSet.lists(almanac, withSecrets),
+        withSecrets ? "" : "Keys, gate codes and absences are not on it.");
+  }
+
   private static void refuseStrangers(Path folder) throws IOException {
     if (Files.isDirectory(folder)) {
       List<String> ours = CsvSet.files();
@@ -56,7 +71,7 @@ public final class ExportService {
         List<String> strangers =
             files
                 .map(f -> f.getFileName().toString())
-                .filter(n -> !ours.contains(n) && !n.equals("photos"))
+                .filter(n -> !ours.contains(n) && !n.equals("photos") && !n.equals(PAGE))
                 .sorted()
                 .toList();
         if (!strangers.isEmpty()) {

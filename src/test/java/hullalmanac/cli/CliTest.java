@@ -356,6 +356,12 @@ class CliTest {
     Ran ran = run("--records", sample().toString(), "export", out.toString());
     assertThat(ran.out()).contains("--private");
     assertThat(out.resolve("berth-secrets.csv")).doesNotExist();
+    Path page = out.resolve("index.html");
+    String code = "under the port locker lid";
+    assertThat(Files.readString(Path.of("sample-db/csv/berth-secrets.csv"))).contains(code);
+    assertThat(page).content().contains("Siskin").doesNotContain(code);
+    run("--records", sample().toString(), "export", "--private", out.toString());
+    assertThat(page).content().contains(code);
   }
 
   @Test

@@ -70,6 +70,22 @@ public final class CsvSet {
     return texts;
   }
 
+  /**
+   * Returns the lists of a record as cells, in the same order as {@link #texts}.
+   *
+   * @param withSecrets whether keys, gate codes and absences are among them
+   */
+  public static List<OneList> lists(Almanac almanac, boolean withSecrets) {
+    Keys keys = KeysOf.almanac(almanac);
+    List<OneList> lists = new ArrayList<>();
+    for (CsvKind<?> kind : SetReader.kinds(new MoneyFiles(almanac.business()))) {
+      if (withSecrets || kind != PlaceFiles.SECRETS) {
+        lists.add(OneList.of(kind, almanac, keys));
+      }
+    }
+    return lists;
+  }
+
   /** Writes a record into a folder; files that are there under the same names are written over. */
   public static void write(Path folder, Almanac almanac, boolean withSecrets) throws IOException {
     Files.createDirectories(folder);

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 
 /** One row as it is written. */
 final class Out {
-  private final Map<String, String> cells = new HashMap<>();
+  private final Map<String, OneList.Cell> cells = new HashMap<>();
   private final Keys keys;
 
   Out(Keys keys) {
@@ -25,20 +25,27 @@ final class Out {
 
   /** Puts a value in the form in which files keep it; an absent one leaves the cell empty. */
   Out put(String column, Object value) {
-    cells.put(column, plain(value));
+    return put(column, value, Optional.empty());
+  }
+
+  private Out put(String column, Object value, Optional<Kind> names) {
+    cells.put(column, new OneList.Cell(plain(value), names));
     return this;
   }
 
   Out ref(String column, Kind kind, Id<?> id) {
-    return put(column, keys.key(kind, id));
+    return put(column, keys.key(kind, id), Optional.of(kind));
   }
 
   Out ref(String column, Kind kind, Optional<? extends Id<?>> id) {
-    return put(column, id.map(i -> keys.key(kind, i)));
+    return put(column, id.map(i -> keys.key(kind, i)), Optional.of(kind));
   }
 
   Out refs(String column, Kind kind, List<? extends Id<?>> ids) {
-    return put(column, ids.stream().map(i -> keys.key(kind, i)).collect(Collectors.joining("|")));
+    return put(
+        column,
+        ids.stream().map(i -> keys.key(kind, i)).collect(Collectors.joining("|")),
+        Optional.of(kind));
   }
 
   private static String plain(Object value) {
@@ -69,17 +76,22 @@ final class Out {
     return value.toString();
   }
 
+  /** The cells by column, not guarded. */
+  Map<String, OneList.Cell> cells() {
+    return Map.copyOf(cells);
+  }
+
   /** The cells in the order of the columns, texts guarded. */
   List<String> line(List<Column> columns) {
     return columns.stream()
         .filter(c -> c.form() != Column.Form.IMPORT_ONLY)
         .map(
             c -> {
-              String cell = cells.get(c.name());
+              OneList.Cell cell = cells.get(c.name());
               if (cell == null) {
                 throw new IllegalStateException("nothing was put into the column " + c.name());
               }
-              return c.form() == Column.Form.TEXT ? Guard.on(cell) : cell;
+              return c.form() == Column.Form.TEXT ? Guard.on(cell.text()) : cell.text();
             })
         .toList();
   }

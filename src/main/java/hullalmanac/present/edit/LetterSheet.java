@@ -110,7 +110,11 @@ public final class LetterSheet extends ShownSheet {
                         "to",
                         "To",
                         people(fleet).stream().map(Party::name).toList(),
-                        to.map(Party::name).orElse("")),
+                        to.map(Party::name).orElse("")))),
+            new SheetState.Form(
+                "subject",
+                "",
+                List.of(
                     new SheetState.Field(
                         "subject", "Subject", new Input.Line(""), letter.subject(), Said.NOTHING))),
             new SheetState.Form(

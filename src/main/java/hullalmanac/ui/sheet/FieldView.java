@@ -198,6 +198,10 @@ final class FieldView extends JPanel {
       box.setSelectedItem(field.text());
     } else if (!((JTextComponent) input).getText().equals(field.text())) {
       ((JTextComponent) input).setText(field.text());
+      if (!hasCursor()) {
+        // A long text is seen from its beginning.
+        ((JTextComponent) input).setCaretPosition(0);
+      }
     }
     showing = false;
     say(field.said());

@@ -132,7 +132,7 @@ class LettersTest {
     bench.presenter().boats().write();
     assertThat(text("about")).isEqualTo(LetterKind.DUE.words());
     assertThat(text("text")).contains(due.boat().name()).contains("a forecast, not a guarantee");
-    bench.write("letter", "subject", "Die Ödland: due / soon?");
+    bench.write("subject", "subject", "Die Ödland: due / soon?");
     bench.write("body", "text", "First line\n\nlast line");
     bench.sheet().press("draft");
     Path letters = folder.resolve("record/letters");

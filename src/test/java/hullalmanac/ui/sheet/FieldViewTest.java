@@ -71,6 +71,22 @@ class FieldViewTest {
         });
   }
 
+  @Test
+  void aLongTextIsSeenFromItsBeginning() throws Exception {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          FieldView view = FieldView.labelled("letter", subject("Curlew: transom"), new Quiet());
+          assertThat(line(view).getCaretPosition()).isZero();
+          view.show(subject("Curlew: transom, cabin sides and topsides"));
+          assertThat(line(view).getCaretPosition()).isZero();
+        });
+  }
+
+  private static SheetState.Field subject(String text) {
+    return new SheetState.Field("subject", "Subject", new Input.Line(""), text, Said.NOTHING);
+  }
+
   /** The frame of an area is not one that themes know of, and a theme takes away what it finds. */
   @Test
   void aFewLinesKeepTheirFrameWhenTheThemeIsChanged() throws Exception {

@@ -209,7 +209,8 @@ class MoneyIT {
     assertThat(issued.party()).isEqualTo(payer.id());
     Money total = Accounts.of(window.almanac()).bill(issued).total();
     assertThat(left()).isEqualTo(total);
-    window.await(() -> window.focused().equals("pay"));
+    window.await(() -> window.focused().equals("done"));
+    tabTo("pay");
     main();
     window.await(() -> window.says("Money received"));
     tabTo("payment amount");
