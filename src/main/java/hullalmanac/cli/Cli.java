@@ -17,11 +17,13 @@ public final class Cli {
   /**
    * Runs what was asked for. What should not happen at all is thrown on.
    *
-   * @return the exit code: 0 done, 1 something given is wrong, 2 wrong usage
+   * @return the exit code: 0 done, 1 something given is wrong, 2 wrong usage, 3 something is due
+   *     ({@code remind})
    */
   public static int run(CliContext context, PrintWriter out, PrintWriter err, String... arguments) {
     CommandLine line = new CommandLine(new HullAlmanacCommand(context));
     line.addSubcommand(new DueCommand());
+    line.addSubcommand(new RemindCommand());
     line.addSubcommand(new AccountsCommand());
     line.addSubcommand(new ReportCommand());
     line.addSubcommand(new ImportCommand());

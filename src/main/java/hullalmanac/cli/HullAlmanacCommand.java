@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
         "Keeps a boat-care business's record and says which boats are due for protection, and why.",
     footer = {
       "",
-      "Without a command the window opens. Exit codes: 0 done, 1 something given is wrong, 2 wrong usage.",
+      "Without a command the window opens. Exit codes: 0 done, 1 something given is wrong, 2 wrong usage,",
+      "3 something is due (remind).",
       "Nothing ever leaves this computer."
     },
     mixinStandardHelpOptions = true,

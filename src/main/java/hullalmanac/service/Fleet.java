@@ -7,6 +7,8 @@ import hullalmanac.core.life.ProductLives;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.remind.Reminding;
+import hullalmanac.core.remind.Standing;
 import hullalmanac.core.takings.Accounts;
 import hullalmanac.core.takings.OpenItems;
 import java.time.LocalDate;
@@ -23,6 +25,7 @@ import java.util.Optional;
  * @param forecaster what reckoned it, and knows what it rests on
  * @param accounts what its invoices come to
  * @param open who owes what
+ * @param reminders where it stands with telling owners of boats that fall due
  */
 public record Fleet(
     Almanac almanac,
@@ -32,11 +35,13 @@ public record Fleet(
     List<ProductLives> lives,
     Forecaster forecaster,
     Accounts accounts,
-    OpenItems open) {
+    OpenItems open,
+    List<Standing> reminders) {
   public Fleet {
     coats = List.copyOf(coats);
     due = List.copyOf(due);
     lives = List.copyOf(lives);
+    reminders = List.copyOf(reminders);
   }
 
   /** Forecasts a record as of a day. Pure and possibly long: for the computing lane. */
@@ -51,7 +56,8 @@ public record Fleet(
 
   /** This fleet with what is said of the products. Pure and possibly long. */
   public Fleet withLives() {
-    return new Fleet(almanac, asOf, coats, due, forecaster.lives(), forecaster, accounts, open);
+    return new Fleet(
+        almanac, asOf, coats, due, forecaster.lives(), forecaster, accounts, open, reminders);
   }
 
   /**
@@ -64,10 +70,16 @@ public record Fleet(
 
   /**
    * The same forecasts beside a record that has changed since; for those who read its rows before
-   * it is reckoned again. What is open stays as it was.
+   * it is reckoned again. What is open stays as it was, and so do the reminders.
    */
   public Fleet beside(Almanac newer) {
-    return new Fleet(newer, asOf, coats, due, lives, forecaster, accounts.next(newer), open);
+    return new Fleet(
+        newer, asOf, coats, due, lives, forecaster, accounts.next(newer), open, reminders);
+  }
+
+  /** Where it stands with telling of one boat, read from the rows as they are beside this. */
+  public List<Standing> remindersOf(Id<Boat> boat) {
+    return Reminding.ofBoat(almanac, coats, due, asOf, boat);
   }
 
   /** The coat that leads what is said of a boat: the first seen bare or dated. */
@@ -78,14 +90,16 @@ public record Fleet(
   private static Fleet dueOf(
       Forecaster forecaster, Almanac almanac, LocalDate asOf, Accounts accounts) {
     List<CoatForecast> coats = forecaster.inService();
+    List<BoatDue> due = forecaster.byBoat(coats);
     return new Fleet(
         almanac,
         asOf,
         coats,
-        forecaster.byBoat(coats),
+        due,
         List.of(),
         forecaster,
         accounts,
-        OpenItems.of(almanac, accounts, asOf));
+        OpenItems.of(almanac, accounts, asOf),
+        Reminding.on(almanac, coats, due, asOf));
   }
 }

@@ -32,6 +32,7 @@ public final class GuideService {
           "formats/csv.md",
           "formats/lists-in.md",
           "formats/accounts.md",
+          "formats/merge.md",
           "formats/calendar.md",
           "formats/contacts.md",
           "formats/mail.md",

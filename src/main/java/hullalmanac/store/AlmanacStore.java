@@ -23,6 +23,7 @@ public final class AlmanacStore {
   private final BillStore bills;
   private final BooksStore books;
   private final ListStore lists;
+  private final ReminderStore reminders;
 
   public AlmanacStore(Tx tx) {
     this.tx = tx;
@@ -35,6 +36,7 @@ public final class AlmanacStore {
     bills = new BillStore(tx);
     books = new BooksStore(tx);
     lists = new ListStore(tx);
+    reminders = new ReminderStore(tx);
   }
 
   /** Reads all there is, each list in order of its ids. */
@@ -59,6 +61,7 @@ public final class AlmanacStore {
         findings.photos(),
         lists.readings(),
         lists.wordings(),
+        reminders.reminders(),
         books(business.currency()));
   }
 
@@ -101,6 +104,7 @@ public final class AlmanacStore {
     books.putExpenses(put.books().expenses());
     lists.putReadings(put.listReadings());
     lists.putWordings(put.wordings());
+    reminders.putReminders(put.reminders());
     remove(edit.gone());
   }
 

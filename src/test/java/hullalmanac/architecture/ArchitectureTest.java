@@ -249,6 +249,8 @@ class ArchitectureTest {
           .definedBy("hullalmanac.core.paper..")
           .layer("supply")
           .definedBy("hullalmanac.core.supply..")
+          .layer("remind")
+          .definedBy("hullalmanac.core.remind..")
           .whereLayer("record")
           .mayNotAccessAnyLayer()
           .whereLayer("work")
@@ -283,6 +285,8 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("record", "life", "reckon", "report", "price", "takings", "card")
           .whereLayer("supply")
           .mayOnlyAccessLayers("record", "finish", "reckon")
+          .whereLayer("remind")
+          .mayOnlyAccessLayers("record", "exposure", "life", "work")
           .because("the mathematics reads from the sun to the date in one direction");
 
   @ArchTest

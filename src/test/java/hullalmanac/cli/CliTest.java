@@ -78,6 +78,28 @@ class CliTest {
         .contains("too near");
   }
 
+  @Test
+  void remindSaysInOneLineWhoIsToBeToldAndThatThereAreAny() {
+    String folder = sample().toString();
+    Ran ran = run("--records", folder, "remind");
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.out().lines())
+        .singleElement()
+        .satisfies(
+            line ->
+                assertThat(line)
+                    .matches("\\d+ boats are due to be told: \\w+, .* and \\d+ more\\."));
+    assertThat(ran.err()).isEmpty();
+    long boats = Long.parseLong(ran.out().substring(0, ran.out().indexOf(' ')));
+    Ran merged = run("--records", folder, "remind", "--merge");
+    assertThat(merged.code()).isEqualTo(3);
+    assertThat(merged.out().lines().filter(l -> l.contains("Tern & Tide"))).hasSize((int) boats);
+    assertThat(run("--records", folder, "remind", "--as-of", "2019-01-01").out().strip())
+        .isEqualTo("No boat is due to be told.");
+    assertThat(run("--records", folder, "remind", "--as-of", "2019-01-01").code()).isZero();
+    assertThat(run("--records", folder, "remind", "--as-of", "soon").code()).isEqualTo(1);
+  }
+
   /** Numbers built by the rule of 33 CFR 181.25 and of the two older forms. */
   @ParameterizedTest
   @CsvSource({

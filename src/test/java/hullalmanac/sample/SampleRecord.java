@@ -17,6 +17,7 @@ public record SampleRecord(Almanac almanac, Map<String, byte[]> photos) {
     SampleBerths.add(draft);
     new SampleHistory(draft).add();
     Map<String, byte[]> photos = SamplePhotos.add(draft);
-    return new SampleRecord(SampleLetters.add(SampleMoney.add(draft.almanac())), photos);
+    return new SampleRecord(
+        SampleReminders.add(SampleLetters.add(SampleMoney.add(draft.almanac()))), photos);
   }
 }

@@ -24,6 +24,7 @@ public enum Topic {
   PAYMENT("guide/README.md#money-that-comes"),
   ESTIMATE("guide/README.md#an-estimate"),
   PRICE("guide/README.md#what-it-costs"),
+  REMINDERS("guide/README.md#reminders"),
   LETTERS("guide/README.md#letters"),
   PAPER("guide/README.md#paper"),
   SPENDING("guide/README.md#trips-and-expenses"),

@@ -68,4 +68,18 @@ public record CoatForecast(
         .findFirst()
         .or(() -> hers.stream().findFirst());
   }
+
+  /**
+   * The day by which it is best renewed, where there is one: the workable day, the day it was seen
+   * bare, the interval.
+   */
+  public Optional<LocalDate> bestBy() {
+    if (outcome instanceof Outcome.Dated d) {
+      return Optional.of(d.workBy());
+    }
+    if (outcome instanceof Outcome.AlreadyLapsed a) {
+      return Optional.of(a.seenOn());
+    }
+    return outcome instanceof Outcome.NotForecast n ? n.byInterval() : Optional.empty();
+  }
 }

@@ -38,12 +38,12 @@ final class Joined {
 
   private static List<BoatDue> groups(Boat boat, List<CoatForecast> inOrder, long togetherDays) {
     List<CoatForecast> byDay = new ArrayList<>(inOrder);
-    byDay.sort(Comparator.comparing((CoatForecast f) -> bestBy(f).orElse(LocalDate.MAX)));
+    byDay.sort(Comparator.comparing((CoatForecast f) -> f.bestBy().orElse(LocalDate.MAX)));
     List<BoatDue> groups = new ArrayList<>();
     List<CoatForecast> open = new ArrayList<>();
     LocalDate until = null;
     for (CoatForecast f : byDay) {
-      Optional<LocalDate> day = bestBy(f);
+      Optional<LocalDate> day = f.bestBy();
       boolean near = until != null && day.isPresent() && !day.get().isAfter(until);
       boolean bothWithout = until == null && day.isEmpty();
       if (!open.isEmpty() && !near && !bothWithout) {
@@ -72,22 +72,8 @@ final class Joined {
             .flatMap(Optional::stream)
             .min(Comparator.naturalOrder()),
         byEarly.stream()
-            .map(Joined::bestBy)
+            .map(CoatForecast::bestBy)
             .flatMap(Optional::stream)
             .min(Comparator.naturalOrder()));
-  }
-
-  /**
-   * The day by which a coat is best renewed, where there is one: the workable day, the day it was
-   * seen bare, the interval.
-   */
-  private static Optional<LocalDate> bestBy(CoatForecast f) {
-    if (f.outcome() instanceof Outcome.Dated d) {
-      return Optional.of(d.workBy());
-    }
-    if (f.outcome() instanceof Outcome.AlreadyLapsed a) {
-      return Optional.of(a.seenOn());
-    }
-    return f.outcome() instanceof Outcome.NotForecast n ? n.byInterval() : Optional.empty();
   }
 }

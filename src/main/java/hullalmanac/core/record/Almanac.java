@@ -35,6 +35,7 @@ public record Almanac(
     List<Photo> photos,
     List<ListReading> listReadings,
     List<Wording> wordings,
+    List<Reminder> reminders,
     Books books) {
   public Almanac {
     harbours = List.copyOf(harbours);
@@ -54,6 +55,7 @@ public record Almanac(
     photos = List.copyOf(photos);
     listReadings = List.copyOf(listReadings);
     wordings = List.copyOf(wordings);
+    reminders = List.copyOf(reminders);
   }
 
   /** A record without money, to which no list of a person's own was brought. */
@@ -93,6 +95,7 @@ public record Almanac(
         photos,
         List.of(),
         List.of(),
+        List.of(),
         Books.EMPTY);
   }
 
@@ -100,6 +103,7 @@ public record Almanac(
   public static Almanac empty(Business business) {
     return new Almanac(
         business,
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -140,7 +144,8 @@ public record Almanac(
                 findings,
                 photos,
                 listReadings,
-                wordings)
+                wordings,
+                reminders)
             .flatMap(List::stream);
     return Stream.concat(work, books.rows()).toList();
   }
@@ -167,6 +172,7 @@ public record Almanac(
         changed.of(Photo.class, photos, Photo::id),
         changed.of(ListReading.class, listReadings, ListReading::id),
         changed.of(Wording.class, wordings, Wording::id),
+        changed.of(Reminder.class, reminders, Reminder::id),
         changed.books(books));
   }
 

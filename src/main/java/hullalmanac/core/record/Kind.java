@@ -23,6 +23,7 @@ public enum Kind implements Coded {
   PHOTO("photos", "photo"),
   LIST_READING("list-readings", "list reading"),
   WORDING("wordings", "wording"),
+  REMINDER("reminders", "reminder"),
   RATE("rates", "rate"),
   ESTIMATE("estimates", "estimate"),
   INVOICE("invoices", "invoice"),

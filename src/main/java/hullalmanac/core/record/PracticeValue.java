@@ -12,6 +12,15 @@ public enum PracticeValue implements Coded {
   RISK_DARK(Topic.RENEWAL, "Dark surfaces: the same", 0.20, 0.05, 0.95),
   RISK_WAX(Topic.RENEWAL, "Waxes on light surfaces: the same", 0.40, 0.05, 0.95),
   TOLD_TOGETHER(Topic.RENEWAL, "Surfaces due within so many days are told together", 45, 1, 365),
+  QUIET_DAYS(
+      Topic.RENEWAL,
+      "Days after a word to an owner in which nothing more is told of her boat",
+      28,
+      0,
+      365),
+  PLAN_AHEAD(Topic.RENEWAL, "Days ahead that a care plan which begins again is told", 21, 1, 365),
+  MOVED_DAYS(
+      Topic.RENEWAL, "Days a date has to move, after it was told, to be pointed out", 14, 1, 365),
 
   LABEL_WAX(Topic.LIVES, "Share of its label's months a wax lasts", Math.exp(-0.20), 0.1, 2),
   LABEL_SEALANT(

@@ -19,6 +19,7 @@ public sealed interface Row
         Photo,
         ListReading,
         Wording,
+        Reminder,
         Rate,
         Estimate,
         Invoice,

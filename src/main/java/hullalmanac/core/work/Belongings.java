@@ -68,6 +68,7 @@ final class Belongings {
     takeAll(almanac.carePlans(), p -> p.boat().equals(boat.id()));
     takeAll(almanac.visits(), v -> v.boat().equals(boat.id()));
     takeAll(almanac.photos(), p -> p.boat().equals(boat.id()));
+    takeAll(almanac.reminders(), r -> r.boat().equals(boat.id()));
     takeAll(almanac.books().estimates(), e -> e.boat().equals(boat.id()));
     takeAll(
         almanac.books().invoices(), i -> !i.issued() && i.boat().equals(Optional.of(boat.id())));

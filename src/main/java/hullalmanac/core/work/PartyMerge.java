@@ -54,6 +54,9 @@ public final class PartyMerge {
       }
     }
     put.addAll(money(almanac, known, other));
+    almanac.reminders().stream()
+        .filter(r -> r.party().equals(Optional.of(other.id())))
+        .forEach(r -> put.add(With.component(r, "party", Optional.of(known.id()))));
     if (almanac.parties().stream().anyMatch(p -> p.id().equals(other.id()))) {
       gone.add(other);
     }

@@ -67,7 +67,7 @@ public final class PlannedVisits {
    * @param from the first day to look at
    * @param until the first day not to look at
    */
-  static Stream<LocalDate> days(CarePlan plan, LocalDate from, LocalDate until) {
+  public static Stream<LocalDate> days(CarePlan plan, LocalDate from, LocalDate until) {
     LocalDate end = plan.until().filter(until::isAfter).orElse(until);
     long weeks = Math.max(0, ChronoUnit.WEEKS.between(plan.from(), from));
     return LongStream.iterate(weeks / plan.everyWeeks(), turn -> turn + 1)

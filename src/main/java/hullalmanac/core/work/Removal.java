@@ -5,6 +5,7 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Bottle;
 import hullalmanac.core.record.CarePlan;
 import hullalmanac.core.record.Coat;
+import hullalmanac.core.record.Duty;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.EndState;
 import hullalmanac.core.record.Finding;
@@ -12,8 +13,10 @@ import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Observation;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Product;
+import hullalmanac.core.record.Reminder;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Surface;
@@ -173,6 +176,7 @@ public final class Removal {
     almanac.photos().stream()
         .filter(p -> stays(p) && goes(Surface.class, p.surface()))
         .forEach(p -> put(Altered.withoutSurface(p)));
+    almanac.reminders().stream().filter(this::stays).forEach(this::loosen);
     new BooksLoosened(almanac, gone).changed().forEach(this::put);
     each(Visit.class).forEach(this::skip);
   }
@@ -241,6 +245,21 @@ public final class Removal {
     List<Id<Surface>> left = step.surfaces().stream().filter(s -> !goes(Surface.class, s)).toList();
     if (!left.equals(step.surfaces())) {
       put(Altered.step(step, step.day(), left));
+    }
+  }
+
+  /** What was said stays, of what is still there. */
+  private void loosen(Reminder reminder) {
+    List<Reminder.About> left =
+        reminder.about().stream()
+            .filter(a -> !goes(Coat.class, a.coat()) && !goes(Duty.class, a.duty()))
+            .filter(a -> !goes(CarePlan.class, a.plan()))
+            .toList();
+    Optional<Id<Party>> party = reminder.party().filter(p -> !goes(Party.class, p));
+    if (!left.equals(reminder.about()) || !party.equals(reminder.party())) {
+      put(
+          new Reminder(
+              reminder.id(), reminder.key(), reminder.boat(), party, left, reminder.log()));
     }
   }
 

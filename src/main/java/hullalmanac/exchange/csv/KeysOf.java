@@ -35,6 +35,7 @@ final class KeysOf {
     note(keys, Kind.EXPENSE, a.books().expenses(), x -> x.key(), x -> x.id());
     note(keys, Kind.LIST_READING, a.listReadings(), x -> x.key(), x -> x.id());
     note(keys, Kind.WORDING, a.wordings(), x -> x.key(), x -> x.id());
+    note(keys, Kind.REMINDER, a.reminders(), x -> x.key(), x -> x.id());
     return keys;
   }
 

@@ -6,6 +6,7 @@ import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Reminder;
 import hullalmanac.core.record.Visit;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -63,7 +64,10 @@ final class SetReader {
             FindingFiles.FINDINGS,
             FindingFiles.PHOTOS,
             ListFiles.READINGS,
-            WordingFiles.WORDINGS);
+            WordingFiles.WORDINGS,
+            ReminderFiles.REMINDERS,
+            ReminderFiles.ABOUT,
+            ReminderFiles.SAID);
     return Stream.concat(work.stream(), money.books().stream()).toList();
   }
 
@@ -100,6 +104,7 @@ final class SetReader {
             all(FindingFiles.PHOTOS),
             all(ListFiles.READINGS),
             all(WordingFiles.WORDINGS),
+            reminders(),
             new BooksReader(this, money).read());
     return new CsvSet.ReadResult(additions, problems, places);
   }
@@ -278,6 +283,26 @@ final class SetReader {
                     Optional.ofNullable(parts.get(v.id())).orElse(List.of()),
                     Optional.ofNullable(moves.get(v.id())).orElse(List.of()),
                     v.note()))
+        .toList();
+  }
+
+  private List<Reminder> reminders() {
+    Map<Id<Reminder>, List<Reminder.About>> about = new HashMap<>();
+    all(ReminderFiles.ABOUT)
+        .forEach(a -> about.computeIfAbsent(a.reminder(), r -> new ArrayList<>()).add(a.about()));
+    Map<Id<Reminder>, List<ReminderFiles.SaidRow>> said = new HashMap<>();
+    all(ReminderFiles.SAID)
+        .forEach(s -> said.computeIfAbsent(s.reminder(), r -> new ArrayList<>()).add(s));
+    List<ReminderFiles.Head> heads = all(ReminderFiles.REMINDERS);
+    List<Id<Reminder>> owners = heads.stream().map(ReminderFiles.Head::id).toList();
+    requireOwners(ReminderFiles.ABOUT.file(), about.keySet(), owners);
+    requireOwners(ReminderFiles.SAID.file(), said.keySet(), owners);
+    return heads.stream()
+        .map(
+            h ->
+                h.whole(
+                    about.getOrDefault(h.id(), List.of()), said.getOrDefault(h.id(), List.of())))
+        .flatMap(Optional::stream)
         .toList();
   }
 

@@ -53,6 +53,7 @@ public final class AheadPresenter {
       DateTimeFormatter.ofPattern("EEEE, d MMM", Locale.ENGLISH);
 
   private final Consumer<Id<Boat>> openBoat;
+  private final Consumer<Id<Boat>> remind;
   private final Runnable newBoat;
   private final Runnable openList;
   private final Runnable catchUp;
@@ -65,13 +66,19 @@ public final class AheadPresenter {
 
   /**
    * @param openBoat shows a boat's page
+   * @param remind opens what her owner is to be told
    * @param newBoat opens the sheet for a boat from a phone call
    * @param openList opens the sheet that brings a list in
    * @param catchUp opens the evening catch-up
    */
   public AheadPresenter(
-      Consumer<Id<Boat>> openBoat, Runnable newBoat, Runnable openList, Runnable catchUp) {
+      Consumer<Id<Boat>> openBoat,
+      Consumer<Id<Boat>> remind,
+      Runnable newBoat,
+      Runnable openList,
+      Runnable catchUp) {
     this.openBoat = openBoat;
+    this.remind = remind;
     this.newBoat = newBoat;
     this.openList = openList;
     this.catchUp = catchUp;
@@ -120,6 +127,11 @@ public final class AheadPresenter {
   /** Opens a boat's page. */
   public void open(Id<Boat> boat) {
     openBoat.accept(boat);
+  }
+
+  /** Opens what the owner of a boat is to be told. */
+  public void remind(Id<Boat> boat) {
+    remind.accept(boat);
   }
 
   /** Opens the evening catch-up. */
@@ -248,12 +260,14 @@ public final class AheadPresenter {
     Map<Id<Boat>, Long> groups =
         fleet.due().stream()
             .collect(Collectors.groupingBy(d -> d.boat().id(), Collectors.counting()));
+    Map<Id<Boat>, String> told = AheadTold.of(fleet);
     for (BoatDue d : fleet.due()) {
       if (!seen.add(d.boat().id()) || !here(lookups, d.boat().id())) {
         continue;
       }
       boolean pressing = d.workBy().map(w -> !w.isAfter(soon)).orElse(false);
-      Row row = row(d, lookups, fleet.asOf(), pressing, groups.get(d.boat().id()) - 1);
+      Row row =
+          row(d, lookups, new Seen(fleet.asOf(), pressing, told), groups.get(d.boat().id()) - 1);
       (pressing ? due : later).add(row);
     }
     duties.values().forEach(due::addAll);
@@ -263,8 +277,15 @@ public final class AheadPresenter {
     return harbour.equals(AheadState.ALL) || lookups.harbour(boat).equals(harbour);
   }
 
-  private static Row row(BoatDue d, Lookups lookups, LocalDate today, boolean pressing, long more) {
-    ForecastWords words = new ForecastWords(today);
+  /**
+   * How a boat is seen.
+   *
+   * @param told where it stands with telling the owners, by boat
+   */
+  private record Seen(LocalDate today, boolean pressing, Map<Id<Boat>, String> told) {}
+
+  private static Row row(BoatDue d, Lookups lookups, Seen seen, long more) {
+    ForecastWords words = new ForecastWords(seen.today());
     CoatForecast first = d.coats().get(0);
     List<Surface> surfaces = d.coats().stream().map(CoatForecast::surface).toList();
     CoatForecast leading =
@@ -285,11 +306,13 @@ public final class AheadPresenter {
         ForecastWords.surfaces(surfaces) + ", " + words.due(leading),
         words.chance(leading) + others,
         leading.twentieths(),
-        new Chances(leading.twentieths(), today).words(),
-        pressing);
+        new Chances(leading.twentieths(), seen.today()).words(),
+        seen.told().getOrDefault(d.boat().id(), ""),
+        seen.pressing());
   }
 
   private Map<LocalDate, List<Row>> duties(Fleet fleet, Lookups lookups, LocalDate soon) {
+    Map<Id<Boat>, String> told = AheadTold.of(fleet);
     Map<String, Row> rows = new LinkedHashMap<>();
     Map<String, LocalDate> days = new LinkedHashMap<>();
     Set<Id<Coat>> inService =
@@ -319,6 +342,7 @@ public final class AheadPresenter {
                     : duty.note() + " · a fixed date",
                 List.of(),
                 "",
+                told.getOrDefault(boat.id(), ""),
                 true));
       }
     }

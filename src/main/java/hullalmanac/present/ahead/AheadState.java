@@ -67,6 +67,7 @@ public record AheadState(
    * @param detail the chance, in words
    * @param dots days of twenty chances, absent where beyond the horizon; empty for a fixed date
    * @param chances the same in words; blank for a fixed date
+   * @param told where it stands with telling her owner, in words; blank where nothing is to be told
    * @param pressing whether it is due before anything else
    */
   public record Row(
@@ -77,6 +78,7 @@ public record AheadState(
       String detail,
       List<Optional<LocalDate>> dots,
       String chances,
+      String told,
       boolean pressing) {
     public Row {
       dots = List.copyOf(dots);

@@ -30,6 +30,7 @@ import hullalmanac.present.edit.LetterSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PapersSheet;
 import hullalmanac.present.edit.PassesSheet;
+import hullalmanac.present.edit.ReminderSheet;
 import hullalmanac.present.edit.VisitSheet;
 import hullalmanac.service.Fleet;
 import java.time.Instant;
@@ -121,6 +122,11 @@ public final class BoatsPresenter {
   /** Plans the correction of a surface of the boat chosen. */
   public void fewestPasses() {
     state.chosen().ifPresent(boat -> desk.open(new PassesSheet(desk, boat)));
+  }
+
+  /** What her owner is to be told, was told, and said. */
+  public void remind() {
+    state.chosen().ifPresent(boat -> desk.open(new ReminderSheet(desk, boat)));
   }
 
   /** Writes to those who have to do with the boat chosen. */

@@ -5,7 +5,10 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.LetterKind;
 import hullalmanac.core.record.Party;
+import hullalmanac.core.record.Reminder;
+import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.record.Role;
+import hullalmanac.core.remind.Standing;
 import hullalmanac.core.report.Letters;
 import hullalmanac.core.report.MailDraft;
 import hullalmanac.present.Desk;
@@ -24,15 +27,20 @@ import java.util.Optional;
 
 /** A letter about a boat: filled in, changed by hand, then copied or written as a mail draft. */
 public final class LetterSheet extends ShownSheet {
+  private static final List<Reminder.Way> SENT =
+      List.of(Reminder.Way.MAIL, Reminder.Way.MESSAGE, Reminder.Way.LETTER);
+
   private final Id<Boat> boat;
   private Optional<LetterKind> about = Optional.empty();
   private Optional<Party> to = Optional.empty();
   private Letters.Words letter = new Letters.Words("", "");
   private String written = "";
+  private final Told told;
 
   public LetterSheet(Desk desk, Id<Boat> boat) {
     super(desk);
     this.boat = boat;
+    told = new Told(desk, boat);
   }
 
   @Override
@@ -120,8 +128,34 @@ public final class LetterSheet extends ShownSheet {
                     new SheetState.Button("draft", "Write a mail draft", true),
                     new SheetState.Button("done", "Done", false))),
             new SheetState.Answer("text", reach(), "The text, for a message", letter.text()),
-            new SheetState.Words(written)),
+            new SheetState.Words(written),
+            new SheetState.Buttons(tell(fleet))),
         Optional.empty());
+  }
+
+  /** What was sent by hand can be written down as told, while there is something to tell. */
+  private List<SheetState.Button> tell(Fleet fleet) {
+    if (!about.equals(Optional.of(LetterKind.DUE))
+        || told.first(fleet, ReminderEvent.TOLD).isEmpty()) {
+      return List.of();
+    }
+    return SENT.stream()
+        .map(way -> new SheetState.Button(way.code(), "Write down: told " + way.words(), false))
+        .toList();
+  }
+
+  private void tell(Fleet fleet, Reminder.Way way) {
+    Optional<Standing> standing = told.first(fleet, ReminderEvent.TOLD);
+    if (standing.isPresent()) {
+      told.write(
+          fleet,
+          told.standings(fleet).indexOf(standing.get()),
+          Reminder.Said.told(fleet.asOf(), way, letter.subject()),
+          () -> {
+            written = "It is written down that this was told " + way.words() + ".";
+            publish();
+          });
+    }
   }
 
   private String reach() {
@@ -166,7 +200,8 @@ public final class LetterSheet extends ShownSheet {
       desk.leave();
       return;
     }
-    fleet().ifPresent(f -> write(f.asOf()));
+    Optional<Reminder.Way> way = SENT.stream().filter(w -> w.code().equals(button)).findFirst();
+    fleet().ifPresent(f -> way.ifPresentOrElse(w -> tell(f, w), () -> write(f.asOf())));
   }
 
   private void write(LocalDate day) {

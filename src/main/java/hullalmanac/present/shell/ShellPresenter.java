@@ -20,6 +20,7 @@ import hullalmanac.present.edit.BinSheet;
 import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.edit.OthersSheet;
+import hullalmanac.present.edit.ReminderSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.help.HelpPresenter;
 import hullalmanac.present.house.House;
@@ -70,6 +71,7 @@ public final class ShellPresenter implements Desk {
   private final HelpPresenter help;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
+  private final DueNotice due = new DueNotice();
   private House house = House.still();
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
@@ -84,7 +86,12 @@ public final class ShellPresenter implements Desk {
     this.edits = edits;
     this.tasks = tasks;
     this.ahead =
-        new AheadPresenter(this::openBoat, this::newBoat, this::openList, this::openCatchUp);
+        new AheadPresenter(
+            this::openBoat,
+            boat -> open(new ReminderSheet(this, boat)),
+            this::newBoat,
+            this::openList,
+            this::openCatchUp);
     this.boats = new BoatsPresenter(this, this::openList, this::openCard);
     this.find = new FindPresenter(tasks, this::open);
     this.owner = new OwnerPresenter(service, tasks);
@@ -190,6 +197,11 @@ public final class ShellPresenter implements Desk {
           publish();
         },
         this::failed);
+  }
+
+  /** Tells who says once a day whose owners are to be told. */
+  public void onDue(Consumer<String> to) {
+    due.to(to);
   }
 
   /** Says something that stands until it was taken note of. */
@@ -429,6 +441,7 @@ public final class ShellPresenter implements Desk {
 
   /** Shows a fleet in all other places; then comes what was to follow. */
   private void showBesidesAhead(Fleet after) {
+    due.show(after);
     timed.show(after);
     boats.show(after);
     people.show(after);

@@ -178,7 +178,12 @@ public final class AheadPanel extends JPanel {
     }
     for (AheadState.Row row : list) {
       rows.add(
-          new RowCard(row, state.today(), narrow, () -> presenter.open(row.boat())),
+          new RowCard(
+              row,
+              state.today(),
+              narrow,
+              () -> presenter.open(row.boat()),
+              () -> presenter.remind(row.boat())),
           "growx, gapbottom 2");
     }
   }

@@ -22,14 +22,14 @@ final class RowCard extends Card {
     return new MigLayout(
         "insets 12 16 12 16, fillx, gap 4 2",
         "[130!]16[180:300,grow]16[150:220:260]16[90!]",
-        "[][grow, top]");
+        "[][][grow, top]");
   }
 
   private static MigLayout narrow() {
     return new MigLayout("insets 12 16 12 16, fillx, gap 8 2, wrap 1", "[grow, fill]", "");
   }
 
-  RowCard(AheadState.Row row, LocalDate today, boolean narrow, Runnable open) {
+  RowCard(AheadState.Row row, LocalDate today, boolean narrow, Runnable open, Runnable remind) {
     super(narrow ? narrow() : wide());
     JTextArea what = new What(row.what());
     JTextArea detail = Labels.wrapped(row.detail(), true);
@@ -41,20 +41,31 @@ final class RowCard extends Card {
     button.setName("open " + row.name());
     button.getAccessibleContext().setAccessibleName("Open boat " + row.name());
     button.addActionListener(e -> open.run());
+    boolean nothing = row.told().isEmpty();
+    JButton tell = new JButton("Tell owner");
+    tell.setName("tell " + row.name());
+    tell.getAccessibleContext().setAccessibleName("Tell the owner of " + row.name());
+    tell.addActionListener(e -> remind.run());
+    JTextArea told = Labels.wrapped(row.told(), true);
+    told.setVisible(!nothing);
     if (narrow) {
       add(Labels.strong(row.name()));
       add(Labels.quiet(row.harbour()));
       add(what, "wmin 60");
       add(detail, "wmin 60");
       add(chances, "wmin 60");
-      add(button, "hmin 32, growx 0, alignx left");
+      add(told, "wmin 60, hidemode 3");
+      add(button, "split 2, hmin 32, growx 0, alignx left");
+      add(tell, "hmin 32, growx 0");
     } else {
       add(Labels.strong(row.name()), "aligny top");
       add(what, "growx, wmin 60");
-      add(chances, "spany 2, growx, aligny center");
-      add(button, "spany 2, aligny center, hmin 32, wrap");
+      add(chances, "spany 3, growx, aligny center");
+      add(button, "spany 3, split 2, flowy, aligny center, growx, hmin 32");
+      add(tell, "growx, hmin 32, wrap");
       add(Labels.quiet(row.harbour()), "aligny top");
-      add(detail, "growx, wmin 60, aligny top");
+      add(detail, "growx, wmin 60, aligny top, wrap");
+      add(told, "skip 1, growx, wmin 60, aligny top, hidemode 3");
     }
   }
 

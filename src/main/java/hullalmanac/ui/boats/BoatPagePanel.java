@@ -87,6 +87,7 @@ final class BoatPagePanel {
     row.add(button("Fewest passes", "Ctrl+G", presenter::fewestPasses), HIGH);
     row.add(button("Job card", "F9", presenter::showCard), HIGH);
     row.add(button("Show the owner", "F11", presenter::showOwner), HIGH);
+    row.add(button("Tell her owner", "", presenter::remind), HIGH);
     row.add(button("Write to her owner", "", presenter::write), HIGH);
     row.add(button("Papers", "", presenter::papers), HIGH);
     acts.add(row, "growx, wmin 0");

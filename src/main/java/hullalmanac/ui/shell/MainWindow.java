@@ -12,9 +12,11 @@ import hullalmanac.ui.theme.Theme;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
+import java.awt.Image;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
@@ -29,6 +31,7 @@ public final class MainWindow {
   private final ShellPresenter presenter;
   private final ShellPanel content;
   private final Timer clock;
+  private final DesktopNotice notice;
   private WindowLook left;
 
   /**
@@ -40,6 +43,9 @@ public final class MainWindow {
   public MainWindow(
       ShellPresenter presenter, Optional<WindowLook> look, Consumer<WindowLook> closed) {
     this.presenter = presenter;
+    List<Image> icons = FlatSVGUtils.createWindowIconImages("/hullalmanac/ui/icons/program.svg");
+    this.notice = new DesktopNotice(icons.get(0), this::showAhead, presenter::tell);
+    presenter.onDue(notice::say);
     presenter.load();
     presenter.settings().seenBy(new ThemeLooks());
     this.clock = new Timer(A_MINUTE, e -> presenter.lookAtTheClock());
@@ -47,7 +53,7 @@ public final class MainWindow {
     this.content = new ShellPanel(presenter, this::toggleDark);
     frame.setContentPane(content);
     frame.setGlassPane(new FindPanel(presenter.find(), content::takeFocus));
-    frame.setIconImages(FlatSVGUtils.createWindowIconImages("/hullalmanac/ui/icons/program.svg"));
+    frame.setIconImages(icons);
     frame.setMinimumSize(new Dimension(760, 520));
     frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
     frame.addWindowListener(
@@ -67,6 +73,7 @@ public final class MainWindow {
             presenter.owner().leave();
             presenter.card().leave();
             clock.stop();
+            notice.close();
             closed.accept(left);
           }
         });
@@ -102,6 +109,11 @@ public final class MainWindow {
   /** The frame, for those who look at it from outside. */
   public JFrame frame() {
     return frame;
+  }
+
+  private void showAhead() {
+    toFront();
+    presenter.go(Place.AHEAD);
   }
 
   private void find() {

@@ -17,6 +17,7 @@ import hullalmanac.core.record.SurfaceKind;
 import hullalmanac.core.record.SurfaceState;
 import hullalmanac.core.record.Tone;
 import hullalmanac.core.record.With;
+import hullalmanac.core.remind.RemindPractice;
 import hullalmanac.fixture.Boatyard;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -42,6 +43,7 @@ class PracticeTest {
     List<Object> asked = new ArrayList<>();
     asked.add(WearPractice.of(practice));
     asked.add(life.oneReminderDays());
+    asked.add(RemindPractice.of(With.component(MADE.almanac().business(), "practice", practice)));
     for (ProductKind kind : ProductKind.values()) {
       if (kind.coatClass().isPresent()) {
         Product plain = YARD.product(kind, null);

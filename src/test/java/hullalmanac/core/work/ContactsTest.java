@@ -13,6 +13,7 @@ import hullalmanac.core.record.Made;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PartyKind;
 import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.Reminder;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.RoleKind;
 import hullalmanac.core.record.Row;
@@ -236,9 +237,28 @@ class ContactsTest {
         .isInstanceOf(IllegalArgumentException.class);
   }
 
+  @Test
+  void whatOneOfTwoWasToldTheOnePartyWasTold() {
+    Party ada = party("Ada Ames", "", "");
+    Party other = party("Ada Ames", "", "");
+    Reminder told =
+        new Reminder(
+            ids.next(),
+            "told",
+            made.boat().id(),
+            Optional.of(other.id()),
+            List.of(),
+            List.of(Reminder.Said.told(DAY, Reminder.Way.PHONE, "")));
+    Almanac before = with(ada, other, told);
+    Almanac after = before.with(PartyMerge.edit(before, ada, other, Map.of()));
+    assertThat(after.reminders())
+        .containsExactly(With.component(told, "party", Optional.of(ada.id())));
+    assertThat(References.missing(after)).isEmpty();
+  }
+
   /** Whoever adds a row that speaks of a party must say here what becomes of it. */
   @Test
-  void onlyRolesAndMoneySpeakOfParties() {
+  void onlyRolesMoneyAndRemindersSpeakOfParties() {
     assertThat(
             Arrays.stream(Row.class.getPermittedSubclasses())
                 .filter(kind -> kind != Party.class)
@@ -247,6 +267,7 @@ class ContactsTest {
                         Arrays.stream(kind.getRecordComponents())
                             .map(RecordComponent::getGenericType)
                             .anyMatch(t -> t.toString().contains("Id<" + Party.class.getName()))))
-        .containsExactlyInAnyOrder(Role.class, Estimate.class, Invoice.class, Payment.class);
+        .containsExactlyInAnyOrder(
+            Role.class, Estimate.class, Invoice.class, Payment.class, Reminder.class);
   }
 }

@@ -23,6 +23,7 @@ import hullalmanac.core.record.Payment;
 import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.Product;
 import hullalmanac.core.record.RecordRules;
+import hullalmanac.core.record.Reminder;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Step;
@@ -58,6 +59,7 @@ class RemovalOfSampleTest {
                   CarePlan.class,
                   Visit.class,
                   Photo.class,
+                  Reminder.class,
                   Estimate.class,
                   Invoice.class),
           Surface.class, Set.of(Coat.class, Finding.class, Step.class),

@@ -2,7 +2,6 @@ package hullalmanac.exchange.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import hullalmanac.core.paper.Paper;
 import hullalmanac.fixture.EveryPaper;
 import hullalmanac.fixture.PdfRules;
 import hullalmanac.fixture.PdfText;

@@ -87,7 +87,8 @@ class ChancesTest {
   void aheadAsATableHasEveryRowAndOpensItsBoat() {
     AtomicReference<AheadState> state = new AtomicReference<>();
     AtomicReference<Id<Boat>> opened = new AtomicReference<>();
-    AheadPresenter presenter = new AheadPresenter(opened::set, () -> {}, () -> {}, () -> {});
+    AheadPresenter presenter =
+        new AheadPresenter(opened::set, boat -> {}, () -> {}, () -> {}, () -> {});
     presenter.onChange(state::set);
     presenter.asTable(true);
     presenter.show(OpenSample.fleet());

@@ -109,7 +109,8 @@ class OwnerPresenterTest {
             sample().lives(),
             sample().forecaster(),
             Accounts.of(poisoned),
-            OpenItems.of(poisoned, Accounts.of(poisoned), sample().asOf()));
+            OpenItems.of(poisoned, Accounts.of(poisoned), sample().asOf()),
+            sample().reminders());
     OwnerPresenter presenter = presenter(fleet);
     for (Boat boat : poisoned.boats()) {
       presenter.open(boat.id());

@@ -1,0 +1,2 @@
+/** Tests of reminders. */
+package hullalmanac.core.remind;
