@@ -26,7 +26,6 @@ import hullalmanac.core.work.Washed;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Invitation;
 import hullalmanac.present.edit.BoatSheet;
-import hullalmanac.present.edit.LetterSheet;
 import hullalmanac.present.edit.NewBoatSheet;
 import hullalmanac.present.edit.PapersSheet;
 import hullalmanac.present.edit.PassesSheet;
@@ -127,11 +126,6 @@ public final class BoatsPresenter {
   /** What her owner is to be told, was told, and said. */
   public void remind() {
     state.chosen().ifPresent(boat -> desk.open(new ReminderSheet(desk, boat)));
-  }
-
-  /** Writes to those who have to do with the boat chosen. */
-  public void write() {
-    state.chosen().ifPresent(boat -> desk.open(new LetterSheet(desk, boat)));
   }
 
   /** Puts what is known of the boat chosen on paper. */

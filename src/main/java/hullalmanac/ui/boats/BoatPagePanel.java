@@ -83,12 +83,11 @@ final class BoatPagePanel {
     ButtonRow row = new ButtonRow();
     row.add(button("Begin a visit", "Ctrl+T", presenter::beginVisit), HIGH);
     row.add(button("Washed", "Ctrl+L", presenter::washed), HIGH);
-    row.add(button("Change her facts", "Ctrl+E", presenter::change), HIGH);
+    row.add(button("Her facts", "Ctrl+E", presenter::change), HIGH);
     row.add(button("Fewest passes", "Ctrl+G", presenter::fewestPasses), HIGH);
     row.add(button("Job card", "F9", presenter::showCard), HIGH);
     row.add(button("Show the owner", "F11", presenter::showOwner), HIGH);
     row.add(button("Tell her owner", "", presenter::remind), HIGH);
-    row.add(button("Write to her owner", "", presenter::write), HIGH);
     row.add(button("Papers", "", presenter::papers), HIGH);
     acts.add(row, "growx, wmin 0");
     if (washing) {

@@ -129,7 +129,8 @@ class LettersTest {
   void aLetterIsFilledChangedAndWrittenAsADraftThatAnotherReaderUnderstands() throws Exception {
     BoatDue due = first();
     bench.presenter().openBoat(due.boat().id());
-    bench.presenter().boats().write();
+    bench.presenter().boats().remind();
+    bench.sheet().press("write");
     assertThat(text("about")).isEqualTo(LetterKind.DUE.words());
     assertThat(text("text")).contains(due.boat().name()).contains("a forecast, not a guarantee");
     bench.write("subject", "subject", "Die Ödland: due / soon?");
@@ -161,7 +162,8 @@ class LettersTest {
     bench.write("call", "boat", "Wheatear");
     bench.write("call", "harbour", "Quillhaven");
     bench.sheet().press("write");
-    bench.presenter().boats().write();
+    bench.presenter().boats().remind();
+    bench.sheet().press("write");
     assertThat(bench.state().title()).isEqualTo("A letter about Wheatear");
     bench.presenter().undo();
     assertThat(bench.state().title()).isEqualTo("Not in the record");
