@@ -40,10 +40,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every kind of row taken out of the sample, each from the whole of it. */
+@Tag("slow")
 class RemovalOfSampleTest {
   private static final int MOST_OF_A_KIND = 60;
 

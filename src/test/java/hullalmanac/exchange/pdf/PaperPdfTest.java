@@ -19,8 +19,10 @@ import hullalmanac.fixture.Secrets;
 import hullalmanac.service.Fleet;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class PaperPdfTest {
   private static Boat boat(Fleet fleet, String name) {
     return fleet.almanac().boats().stream()

@@ -29,10 +29,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The evening of a day with two boats: one washed, one begun. */
+@Tag("slow")
 class CatchUpTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
   private static final LocalDateTime EIGHT = TODAY.atTime(8, 0);

@@ -35,10 +35,12 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a person does in a day, on a record of their own. */
+@Tag("slow")
 class DayTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
 

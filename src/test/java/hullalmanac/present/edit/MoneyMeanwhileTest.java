@@ -11,9 +11,11 @@ import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.sheet.At;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is written about money while something else is on its way into the record. */
+@Tag("slow")
 class MoneyMeanwhileTest extends MoneyBench {
   @Test
   void aTextThatWasNotTakenStopsTheIssueAfterItWasAsked() {

@@ -22,10 +22,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The fewest passes are asked for on a sheet, on a record of one's own. */
+@Tag("slow")
 class PassesSheetTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
   @TempDir Path folder;

@@ -20,10 +20,12 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Prices, rates, trips, expenses and the list for the accountant, as a person meets them. */
+@Tag("slow")
 class PriceSheetTest {
   @TempDir Path folder;
   private Bench bench;

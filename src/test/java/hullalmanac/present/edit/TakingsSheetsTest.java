@@ -28,9 +28,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What a person does about money, on a record of their own. */
+@Tag("slow")
 class TakingsSheetsTest extends MoneyBench {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
 

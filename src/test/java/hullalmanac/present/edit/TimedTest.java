@@ -24,10 +24,12 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Steps are timed on the sheet of their visit, on a record of one's own. */
+@Tag("slow")
 class TimedTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
 

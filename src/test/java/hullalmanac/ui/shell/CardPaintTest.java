@@ -25,11 +25,13 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Paints job cards light and dark, small and large, and looks at what was painted. */
+@Tag("slow")
 class CardPaintTest {
   private static ShellPresenter presenter;
 

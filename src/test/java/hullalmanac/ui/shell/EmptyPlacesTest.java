@@ -26,12 +26,14 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every place of an empty record says the one useful thing, and has a button that does it. */
+@Tag("slow")
 class EmptyPlacesTest {
   @TempDir Path home;
   private RecordService record;

@@ -23,6 +23,7 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +31,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Paints a list on its way in, from top to bottom, with all that can stand on that sheet. */
+@Tag("slow")
 class ListPaintTest {
   /**
    * Two boats in a cell, dates of two kinds, a phone elsewhere, one known, a total, one of no use.

@@ -71,6 +71,7 @@ import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,10 +79,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/**
- * Paints every place at its tightest, and looks at what was painted. The other looks take their
- * time: {@link OtherLooksPaintTest}.
- */
+/** Paints every place at its tightest; {@link OtherLooksPaintTest} paints the other looks. */
+@Tag("slow")
 class PanelsPaintTest {
   @TempDir static Path drawn;
   private static Bench timed;
