@@ -161,12 +161,15 @@ public final class Papers {
             .filter(b -> !b.isEmpty())
             .orElseThrow(
                 () -> new NoSuch("Say of which boat, by her name, her id or her hull number."));
+    Optional<Boat> byId = almanac.boats().stream().filter(b -> b.key().equals(wanted)).findFirst();
+    if (byId.isPresent()) {
+      return byId.get();
+    }
     List<Boat> found =
         almanac.boats().stream()
             .filter(
                 b ->
                     b.name().equalsIgnoreCase(wanted)
-                        || b.key().equals(wanted)
                         || (!b.hullNumber().isBlank() && b.hullNumber().equalsIgnoreCase(wanted)))
             .sorted(Comparator.comparing(Boat::key))
             .toList();

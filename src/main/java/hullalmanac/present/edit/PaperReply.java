@@ -5,8 +5,8 @@ import hullalmanac.present.Desk;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.PaperService;
 import hullalmanac.service.Papers;
-import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes papers into the record for a sheet, and says what came of it. */
 final class PaperReply {
@@ -30,40 +30,34 @@ final class PaperReply {
     return said;
   }
 
-  /** Writes what is asked for. */
+  /** Writes what is asked for; what stands on it is reckoned beside the writing of the record. */
   void write(Fleet fleet, Papers.Asked asked) {
-    begin();
-    desk.ask(
-        edits -> {
-          Papers.Outcome outcome = new Papers(fleet).of(asked);
-          return outcome instanceof Papers.Refused refused
-              ? new Answer(Optional.empty(), refused.sentence())
-              : new Answer(
-                  Optional.of(edits.writePaper(((Papers.Ready) outcome).paper(), fleet.asOf())),
-                  "");
-        },
-        this::said);
+    say("Writing …");
+    desk.reckon(
+        () -> new Papers(fleet).of(asked),
+        outcome -> {
+          if (outcome instanceof Papers.Ready ready) {
+            write(fleet, ready.paper());
+          } else {
+            say(((Papers.Refused) outcome).sentence());
+          }
+        });
   }
 
   /** Writes a paper. */
   void write(Fleet fleet, Paper paper) {
-    begin();
-    desk.ask(
-        edits -> new Answer(Optional.of(edits.writePaper(paper, fleet.asOf())), ""), this::said);
+    say("Writing …");
+    desk.ask(edits -> edits.writePaper(paper, fleet.asOf()), this::written);
   }
 
-  private void begin() {
-    said = "Writing …";
-    publish.run();
+  private void written(PaperService.Written written) {
+    say(
+        Stream.concat(Stream.of("Written to " + written.file() + "."), written.lacking().stream())
+            .collect(Collectors.joining(" ")));
   }
 
-  private record Answer(Optional<PaperService.Written> written, String refused) {}
-
-  private void said(Answer answer) {
-    List<String> lacking = answer.written().map(PaperService.Written::lacking).orElse(List.of());
-    said =
-        answer.written().map(w -> "Written to " + w.file() + ".").orElse(answer.refused())
-            + (lacking.isEmpty() ? "" : " " + String.join(" ", lacking));
+  private void say(String words) {
+    said = words;
     publish.run();
   }
 }

@@ -2,11 +2,14 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Reminder;
 import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.record.ReminderState;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.core.remind.Telling;
+import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.service.Fleet;
 import java.util.Comparator;
@@ -41,8 +44,22 @@ record Told(Desk desk, Id<Boat> boat) {
     Standing standing = now.get(nth);
     desk.change(
         standing.boat().name() + ": " + said.what().words(),
-        almanac -> Telling.change(almanac, desk.ids(), standing, said),
+        almanac ->
+            fleet.beside(almanac).remindersOf(boat).contains(standing)
+                ? Telling.change(almanac, desk.ids(), standing, said)
+                : meanwhile(standing),
         done);
+  }
+
+  /** Said of what was shown, or not at all: a button pressed twice tells once. */
+  private static Change meanwhile(Standing standing) {
+    return Change.refused(
+        new Problem(
+            Kind.REMINDER,
+            standing.boat().key(),
+            "what",
+            "it stands otherwise with telling of her since it was shown",
+            "Look at it again, then write down what was said"));
   }
 
   /** Why something cannot be said as it stands. */

@@ -9,6 +9,7 @@ import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.record.ReminderState;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.fixture.Bench;
+import hullalmanac.present.TaskRunner;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.nio.file.Path;
@@ -101,6 +102,20 @@ class ReminderSheetTest {
     bench.presenter().undo();
     assertThat(bench.almanac().reminders()).noneMatch(r -> r.boat().equals(boat));
     assertThat(words()).contains("to be told");
+  }
+
+  @Test
+  void aButtonPressedTwiceTellsOnceAndNothingIsSaidOfWhatIsNotShown() {
+    Id<Boat> boat = toTell();
+    bench.tasks().hold(TaskRunner.Lane.DATABASE);
+    bench.sheet().press("phone");
+    bench.sheet().press("phone");
+    bench.sheet().press("declined");
+    bench.tasks().release(TaskRunner.Lane.DATABASE);
+    assertThat(bench.almanac().reminders()).filteredOn(r -> r.boat().equals(boat)).hasSize(1);
+    assertThat(of(boat).log()).extracting(Reminder.Said::what).containsExactly(ReminderEvent.TOLD);
+    bench.sheet().press("declined");
+    assertThat(of(boat).stateOn(DAY)).isEqualTo(ReminderState.DECLINED);
   }
 
   @Test

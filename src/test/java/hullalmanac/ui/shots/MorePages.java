@@ -9,6 +9,8 @@ import hullalmanac.present.edit.EstimateSheet;
 import hullalmanac.present.edit.InvoiceSheet;
 import hullalmanac.present.edit.LetterSheet;
 import hullalmanac.present.edit.ListSheet;
+import hullalmanac.present.edit.PapersSheet;
+import hullalmanac.present.edit.ReminderSheet;
 import hullalmanac.present.edit.WordingSheet;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
@@ -43,6 +45,8 @@ record MorePages(ShellPresenter presenter, MainWindow window, File folder, Strin
         almanac.boats().stream().filter(b -> b.name().equals("Curlew")).findFirst().orElseThrow();
     go(() -> presenter.openBoat(boat.id()), 700);
     open(new LetterSheet(presenter, boat.id()), "letter");
+    open(new ReminderSheet(presenter, boat.id()), "telling");
+    open(new PapersSheet(presenter, boat.id()), "papers");
     go(() -> presenter.go(Place.SETTINGS), 300);
     open(new WordingSheet(presenter), "letters");
     go(() -> presenter.go(Place.SHELF), 500);
