@@ -20,7 +20,8 @@ final class PaperStyle {
       .recipient { margin: 4mm 0 10mm 0; font-size: 10pt; }
       h1 { font-size: 19pt; line-height: 1.2; margin: 0 0 1mm 0; color: #111; }
       .about { font-size: 11pt; color: #333; margin: 0 0 5mm 0; }
-      h2 { font-size: 12.5pt; margin: 7mm 0 2mm 0; color: #0F5C5C; page-break-after: avoid; }
+      h2 { font-size: 12.5pt; margin: 7mm 0 2mm 0; color: #0F5C5C; page-break-after: avoid;
+        -fs-page-break-min-height: 35mm; }
       h3 { font-size: 10pt; margin: 4mm 0 1mm 0; page-break-after: avoid; }
       .lead { font-size: 10.5pt; font-weight: bold; border: 1pt solid #111; padding: 2mm 3mm;
         margin: 0 0 5mm 0; }
