@@ -18,14 +18,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-// import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * A year of days over the sample. What was told is kept here by itself, so that the program's word
  * for it is not taken.
  */
-// @Tag("slow")
+@Tag("slow")
 class RemindingYearTest {
   private static final int DAYS = 365;
 
