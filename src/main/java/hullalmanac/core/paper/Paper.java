@@ -23,6 +23,11 @@ public record Paper(
     blocks = List.copyOf(blocks);
   }
 
+  /** What it is, and of what. */
+  public String name() {
+    return about.isBlank() ? title : title + ": " + about;
+  }
+
   /**
    * Whose paper it is.
    *

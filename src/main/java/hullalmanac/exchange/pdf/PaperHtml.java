@@ -39,7 +39,7 @@ final class PaperHtml {
 
   /** Writes a paper. */
   String of(Paper paper) {
-    String name = paper.about().isBlank() ? paper.title() : paper.title() + ": " + paper.about();
+    String name = paper.name();
     out.append("<html lang=\"en\"><head><title>").append(text(name)).append("</title>");
     for (String meta : List.of("subject", "description")) {
       out.append("<meta name=\"").append(meta).append("\" content=\"").append(text(name));

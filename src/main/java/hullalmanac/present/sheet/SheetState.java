@@ -143,6 +143,21 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
   public record Sign(At at, String heading, String words, String strokes, boolean open)
       implements Block {}
 
+  /** Pages of a paper below each other; nothing is seen of none. */
+  public record Pages(String id, List<Page> pages) implements Block {
+    public Pages {
+      pages = List.copyOf(pages);
+    }
+  }
+
+  /**
+   * A page of a paper.
+   *
+   * @param file whose picture is asked for with {@link Sheet#picture}, by its width
+   * @param words what stands on it, for those who cannot see it
+   */
+  public record Page(String file, String words) {}
+
   /** Things to do. */
   public record Buttons(List<Button> buttons) implements Block {
     public Buttons {

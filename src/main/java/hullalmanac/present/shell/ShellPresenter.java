@@ -1,6 +1,5 @@
 package hullalmanac.present.shell;
 
-import hullalmanac.core.find.Target;
 import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -11,6 +10,7 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.report.DateWords;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
+import hullalmanac.present.Outside;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
@@ -73,6 +73,7 @@ public final class ShellPresenter implements Desk {
   private final Notices notices = new Notices();
   private final DueNotice due = new DueNotice();
   private House house = House.still();
+  private Outside outside = Outside.nothing();
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -93,7 +94,7 @@ public final class ShellPresenter implements Desk {
             this::openList,
             this::openCatchUp);
     this.boats = new BoatsPresenter(this, this::openList, this::openCard);
-    this.find = new FindPresenter(tasks, this::open);
+    this.find = new FindPresenter(tasks, new ToFound(this)::open);
     this.owner = new OwnerPresenter(service, tasks);
     this.help = new HelpPresenter(tasks);
     this.settings = new SettingsPresenter(this, () -> house);
@@ -110,6 +111,16 @@ public final class ShellPresenter implements Desk {
     house = where;
     notices.of(house);
     publish();
+  }
+
+  /** Tells what the computer offers beside the window. */
+  public void reaches(Outside beside) {
+    outside = beside;
+  }
+
+  @Override
+  public Outside outside() {
+    return outside;
   }
 
   public AheadPresenter ahead() {
@@ -517,31 +528,6 @@ public final class ShellPresenter implements Desk {
   public void startFinding() {
     rememberBoat();
     find.open();
-  }
-
-  /** Goes to what was found. */
-  private void open(Target target) {
-    if (target instanceof Target.ToVisit found) {
-      openBoat(found.boat());
-      boats.openVisit(found.visit());
-    } else if (target instanceof Target.OnBoat found) {
-      openBoat(found.boat());
-    } else if (target instanceof Target.ToParty found) {
-      people.choose(found.party());
-      go(Place.PEOPLE);
-    } else if (target instanceof Target.ToHarbour found) {
-      ahead.chooseHarbour(found.harbour());
-      go(Place.AHEAD);
-    } else if (target instanceof Target.ToInvoice found) {
-      takings.choose(found.invoice());
-      go(Place.TAKINGS);
-    } else if (target instanceof Target.ToEstimate found) {
-      takings.chooseEstimate(found.estimate());
-      go(Place.TAKINGS);
-    } else if (target instanceof Target.ToProduct found) {
-      shelf.choose(found.product());
-      go(Place.SHELF);
-    }
   }
 
   /** Keeps in mind for finding, and for going back, which boat is shown. */
