@@ -29,8 +29,8 @@ final class ReportCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "KIND",
       description =
-          "history, condition, care, estimate or card (each of one --boat), invoice (with --number),"
-              + " due, lives or year")
+          "history, condition, care, estimate, card or reminder (each of one --boat), invoice (with"
+              + " --number), due, lives or year")
   private String kind;
 
   @Option(

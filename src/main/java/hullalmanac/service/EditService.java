@@ -6,10 +6,14 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
+import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.core.report.MailDraft;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.PlannedVisits;
+import hullalmanac.exchange.WholeFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -65,9 +69,15 @@ public final class EditService {
                         almanac, ids(), today, today.plusWeeks(WEEKS_PLANNED_AHEAD))));
   }
 
-  /** Writes a letter as a mail draft into the folder {@code letters} of the record. */
-  public MailService.Written writeLetter(MailDraft draft, String to, LocalDate day) {
-    return mail().letter(draft, to, day, record.folder());
+  /**
+   * Writes a letter as a mail draft into the folder {@code letters} of the record.
+   *
+   * @param to the name of who it is to
+   * @param with papers that go with it
+   */
+  public MailService.Written writeLetter(
+      MailDraft draft, String to, LocalDate day, List<MadePaper> with) {
+    return mail().letter(draft, to, day, with, record.folder());
   }
 
   /** What lays papers out; it works without the record being asked. */
@@ -88,6 +98,25 @@ public final class EditService {
   /** Writes a paper as PDF where one wants it. */
   public void writePaper(MadePaper paper, String file) {
     PaperService.write(paper, Path.of(file));
+  }
+
+  /**
+   * Writes who is to be told as a list for a letter to many; a file that is there is written over.
+   *
+   * @return how many lines it has, one a boat
+   */
+  public int writeMerge(ToTell toTell, String file) {
+    try {
+      WholeFile.write(Path.of(file), toTell.mailMerge().getBytes(StandardCharsets.UTF_8));
+      return toTell.boats().size();
+    } catch (IOException e) {
+      throw new RecordException(
+          RecordException.Kind.READ_ONLY,
+          "The list cannot be written to "
+              + file
+              + ". Close it where it is open, and choose a folder that is there, with room in it.",
+          e);
+    }
   }
 
   /**

@@ -82,6 +82,11 @@ public record Fleet(
     return Reminding.ofBoat(almanac, coats, due, asOf, boat);
   }
 
+  /** Where it stands with telling of all boats, read from the rows as they are beside this. */
+  public List<Standing> remindersNow() {
+    return Reminding.on(almanac, coats, due, asOf);
+  }
+
   /** The coat that leads what is said of a boat: the first seen bare or dated. */
   public Optional<CoatForecast> leading(Id<Boat> boat) {
     return CoatForecast.leading(coats, boat);

@@ -7,19 +7,20 @@ import hullalmanac.exchange.mail.Attachment;
 import hullalmanac.exchange.mail.DraftFile;
 import hullalmanac.exchange.mail.Mailto;
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Writes mail drafts, which a person sends from their own mail program. Sends nothing. */
 public final class MailService {
   private static final int LONGEST_NAME = 60;
+
+  /** Some systems cut links after so many characters (common practice, no source). */
+  private static final int LONGEST_LINK = 2000;
 
   private final Clock clock;
 
@@ -30,17 +31,14 @@ public final class MailService {
   /**
    * Writes a draft as a message file.
    *
-   * @param attached files that go with it, in order
+   * @param attached papers that go with it, in order
    * @param file to write, usually with the ending {@code .eml}; one that is there is written over
    * @return why it was not written, a sentence; nothing when it was
    */
-  public Optional<String> write(MailDraft draft, List<Path> attached, Path file) {
+  public Optional<String> write(MailDraft draft, List<MadePaper> attached, Path file) {
     try {
-      List<Attachment> attachments = new ArrayList<>();
-      for (Path one : attached) {
-        attachments.add(
-            new Attachment(one.getFileName().toString(), ByteBuffer.wrap(Files.readAllBytes(one))));
-      }
+      List<Attachment> attachments =
+          attached.stream().map(p -> new Attachment(p.fileName(), p.made().content())).toList();
       DraftFile.Outcome outcome = DraftFile.of(draft, attachments, clock.instant());
       if (outcome instanceof DraftFile.Refused refused) {
         return Optional.of(refused.sentence());
@@ -53,8 +51,7 @@ public final class MailService {
           RecordException.Kind.READ_ONLY,
           "The draft cannot be written to "
               + file
-              + ". Choose a folder that is there, with room in it, and look that what goes with it"
-              + " can be read.",
+              + ". Choose a folder that is there, with room in it.",
           e);
     }
   }
@@ -67,8 +64,9 @@ public final class MailService {
    * same day and subject, is written over.
    *
    * @param to the name of who it is to
+   * @param with papers that go with it
    */
-  Written letter(MailDraft draft, String to, LocalDate day, Path record) {
+  Written letter(MailDraft draft, String to, LocalDate day, List<MadePaper> with, Path record) {
     String name = (to + " " + draft.subject()).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     String shortened = name.substring(0, Math.min(name.length(), LONGEST_NAME)).strip();
     Path folder = record.resolve("letters");
@@ -83,12 +81,21 @@ public final class MailService {
           "The folder " + folder + " cannot be made. Look whether the record is still there.",
           e);
     }
-    Optional<String> refused = write(draft, List.of(), file);
+    Optional<String> refused = write(draft, with, file);
     return new Written(refused.isEmpty() ? Optional.of(file) : Optional.empty(), refused);
   }
 
+  /** A link, or why there is none. */
+  public record Link(Optional<String> link, Optional<String> refused) {
+    /** Whether it is so long that some systems cut it. */
+    public boolean isLong() {
+      return link.filter(l -> l.length() > LONGEST_LINK).isPresent();
+    }
+  }
+
   /** The draft as a link that any mail program opens; without files. */
-  public String link(MailDraft draft) {
-    return Mailto.of(draft);
+  public Link link(MailDraft draft) {
+    Optional<String> refused = DraftFile.refusal(draft);
+    return new Link(refused.isEmpty() ? Optional.of(Mailto.of(draft)) : Optional.empty(), refused);
   }
 }

@@ -19,8 +19,11 @@ import hullalmanac.core.record.Coded;
 import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.LetterKind;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.report.Letters;
 import hullalmanac.core.takings.Accounts;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -60,6 +63,7 @@ public final class Papers {
     ESTIMATE("estimate", true),
     INVOICE("invoice", false),
     CARD("card", true),
+    REMINDER("reminder", true),
     DUE("due", false),
     LIVES("lives", false),
     YEAR("year", false);
@@ -133,6 +137,7 @@ public final class Papers {
       case ESTIMATE -> EstimatePaper.of(almanac, estimate(boat(asked)), day);
       case INVOICE -> InvoicePaper.of(almanac, Accounts.of(almanac), invoice(asked));
       case CARD -> CardPaper.of(almanac, card(asked));
+      case REMINDER -> reminder(boat(asked));
       case DUE -> DuePaper.of(almanac, forecasts.get().due(), day);
       case LIVES -> LivesPaper.of(almanac, lives(), day);
       case YEAR ->
@@ -146,6 +151,23 @@ public final class Papers {
 
   private Paper care(Visit visit) {
     return CarePaper.of(almanac, forecasts.get().coats(), day, visit);
+  }
+
+  /** The letter of the business on a card, to who is told of her. */
+  private Paper reminder(Boat boat) {
+    LetterWords words = LetterWords.of(forecasts.get(), boat);
+    if (!words.anything()) {
+      throw new NoSuch("Nothing falls due of " + boat.name() + " that somebody could be told.");
+    }
+    Optional<Party> to = words.whom();
+    LetterService.Outcome letter =
+        LetterService.fill(
+            Letters.of(almanac, LetterKind.DUE, to.map(Party::language).orElse("")),
+            words.fields(to.map(Party::name).orElse("")));
+    if (letter instanceof LetterService.Refused refused) {
+      throw new NoSuch(refused.sentence());
+    }
+    return words.card(to, ((LetterService.Letter) letter).text());
   }
 
   private List<ProductLives> lives() {

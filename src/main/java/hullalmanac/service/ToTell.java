@@ -1,11 +1,15 @@
 package hullalmanac.service;
 
 import hullalmanac.core.record.Berth;
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Harbour;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Party;
+import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.remind.AboutWords;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.exchange.csv.MergeCsv;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -25,6 +29,20 @@ public record ToTell(Fleet fleet, List<Standing> boats) {
   /** What is to be told of a fleet. */
   public static ToTell of(Fleet fleet) {
     return new ToTell(fleet, fleet.reminders().stream().filter(Standing::toTell).toList());
+  }
+
+  /** Where it stands with telling of one boat, what is to be told first. */
+  public static List<Standing> standings(Fleet fleet, Id<Boat> boat) {
+    return fleet.remindersOf(boat).stream()
+        .sorted(Comparator.comparing(Standing::state).thenComparing(Standing::by))
+        .toList();
+  }
+
+  /** The first reminder of a boat of which somebody can be told. */
+  public static Optional<Standing> first(Fleet fleet, Id<Boat> boat) {
+    return standings(fleet, boat).stream()
+        .filter(s -> s.state().after(ReminderEvent.TOLD).isPresent())
+        .findFirst();
   }
 
   /** In one line: {@code 3 boats are due to be told: Siskin, Tern, Wagtail.} */

@@ -63,6 +63,7 @@ class ReportCliTest {
     "care, Dabchick, Washing that does not strip the coat",
     "estimate, Arctic Tern, Draft: this is not an offer yet.",
     "card, Bittern, See to",
+    "reminder, Bittern, A reminder",
     "due, Bittern, Quillhaven",
     "lives, Bittern, The label says",
     "year, Bittern, Takings of 2026"

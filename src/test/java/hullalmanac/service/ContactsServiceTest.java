@@ -3,7 +3,9 @@ package hullalmanac.service;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import hullalmanac.core.paper.Paper;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Made;
@@ -168,21 +170,33 @@ class ContactsServiceTest {
 
   @Test
   void writesADraftWithAReportAndNothingWhereAnAddressIsNone() throws Exception {
-    Path report = Files.writeString(folder.resolve("report.pdf"), "%PDF-1.7");
+    Paper paper =
+        new Paper(
+            "Report",
+            "Arctic Tern",
+            new Paper.Sender("Tern & Tide", List.of(), ""),
+            Business.Paper.A4,
+            List.of());
+    MadePaper report = edits.papers().make(paper, LocalDate.of(2026, 5, 1));
     Path draft = folder.resolve("draft.eml");
     var to = new MailDraft.Recipient("Ada Ames", "ada@example.org");
     var message = new MailDraft(List.of(to), "Arctic Tern", "Done.");
     MailService mail = edits.mail();
     assertThat(mail.write(message, List.of(report), draft)).isEmpty();
     assertThat(Files.readString(draft, StandardCharsets.US_ASCII))
-        .contains("Date: Fri, 1 May 2026 09:00:00 +0000", "report.pdf", "JVBERi0xLjc=");
-    assertThat(mail.link(message))
-        .isEqualTo("mailto:ada@example.org?subject=Arctic%20Tern&body=Done.");
+        .contains(
+            "Date: Fri, 1 May 2026 09:00:00 +0000",
+            "2026-05-01 Report Arctic Tern.pdf",
+            "JVBERi0x");
+    assertThat(mail.link(message).link())
+        .contains("mailto:ada@example.org?subject=Arctic%20Tern&body=Done.");
     var nobody = new MailDraft.Recipient("Ada", "at home");
     Path none = folder.resolve("none.eml");
     assertThat(mail.write(new MailDraft(List.of(nobody), "s", "t"), List.of(), none)).isPresent();
     assertThat(none).doesNotExist();
-    assertThatThrownBy(() -> mail.write(message, List.of(folder.resolve("no.pdf")), none))
+    assertThat(mail.link(new MailDraft(List.of(nobody), "s", "t")).link()).isEmpty();
+    assertThat(mail.link(new MailDraft(List.of(nobody), "s", "t")).refused()).isPresent();
+    assertThatThrownBy(() -> mail.write(message, List.of(), folder.resolve("no/draft.eml")))
         .isInstanceOf(RecordException.class);
   }
 }

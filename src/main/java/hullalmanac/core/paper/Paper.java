@@ -10,17 +10,35 @@ import java.util.List;
  * @param title what it is, over it and in the window of whoever reads it
  * @param about of what: a boat, a number, a span of days; may be empty
  * @param sender whose paper it is
- * @param size what it is printed on
+ * @param size what the business prints on
+ * @param form how much of it
  * @param blocks from the top
  */
 public record Paper(
-    String title, String about, Sender sender, Business.Paper size, List<Block> blocks) {
+    String title, String about, Sender sender, Business.Paper size, Form form, List<Block> blocks) {
   /** Said wherever a day that lies ahead is. */
   public static final String FORECAST = "A forecast, not a guarantee.";
 
   public Paper {
     Texts.require(title, "the title of a paper");
     blocks = List.copyOf(blocks);
+  }
+
+  /** A whole sheet. */
+  public Paper(String title, String about, Sender sender, Business.Paper size, List<Block> blocks) {
+    this(title, about, sender, size, Form.SHEET, blocks);
+  }
+
+  /** How much of a size of paper one is. */
+  public enum Form {
+    SHEET,
+    /** To post: A6 where A4 is used (ISO 216), 4 by 6 inches where Letter is; on its side. */
+    CARD
+  }
+
+  /** What it is printed on, in words. */
+  public String printedOn() {
+    return form == Form.SHEET ? size.words() : size == Business.Paper.A4 ? "A6" : "4 × 6 in";
   }
 
   /** What it is, and of what. */
@@ -51,5 +69,11 @@ public record Paper(
   /** A paper of a business, on the size it prints on. */
   static Paper of(Business business, String title, String about, List<Block> blocks) {
     return new Paper(title, about, Sender.of(business), business.habits().paper(), blocks);
+  }
+
+  /** A card of a business. */
+  static Paper card(Business business, String title, String about, List<Block> blocks) {
+    return new Paper(
+        title, about, Sender.of(business), business.habits().paper(), Form.CARD, blocks);
   }
 }

@@ -37,14 +37,16 @@ public final class AboutWords {
     return String.join(", ", names);
   }
 
-  /** The first few of it: {@code topsides, transom and 3 more}. */
+  /** The first few of it: {@code topsides and transom}, {@code topsides, transom and 3 more}. */
   public String few(List<Reminder.About> about) {
     Set<String> names = new LinkedHashSet<>();
     about.forEach(a -> names.add(one(a)));
     List<String> all = List.copyOf(names);
-    return all.size() <= 3
-        ? String.join(", ", all)
-        : all.get(0) + ", " + all.get(1) + " and " + (all.size() - 2) + " more";
+    if (all.size() < 2) {
+      return String.join("", all);
+    }
+    String last = all.size() <= 3 ? all.get(all.size() - 1) : (all.size() - 2) + " more";
+    return String.join(", ", all.subList(0, Math.min(2, all.size() - 1))) + " and " + last;
   }
 
   /** One thing. */

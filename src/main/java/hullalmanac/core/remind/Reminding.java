@@ -6,11 +6,13 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Party;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -60,6 +62,11 @@ public final class Reminding {
         inService.stream().filter(f -> f.surface().boat().equals(boat)).toList(),
         due.stream().filter(d -> d.boat().id().equals(boat)).toList(),
         today);
+  }
+
+  /** Who is told of a boat on a day: who decides, else her owner, else who pays. */
+  public static Optional<Party> whom(Almanac almanac, Id<Boat> boat, LocalDate day) {
+    return new BoatRows(BoatAlone.of(almanac, boat), List.of()).whom(boat, day);
   }
 
   private List<Standing> standings() {

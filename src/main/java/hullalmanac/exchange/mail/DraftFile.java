@@ -63,17 +63,12 @@ public final class DraftFile {
    * @param at when it was drafted
    */
   public static Outcome of(MailDraft draft, List<Attachment> attachments, Instant at) {
-    List<Address> to = new ArrayList<>();
-    for (MailDraft.Recipient recipient : draft.to()) {
-      Optional<InternetAddress> address = address(recipient);
-      if (address.isEmpty()) {
-        return new Refused(
-            "\""
-                + Texts.oneLine(recipient.address())
-                + "\" is not a mail address. Write it like ada@example.org.");
-      }
-      to.add(address.get());
+    Optional<String> refusal = refusal(draft);
+    if (refusal.isPresent()) {
+      return new Refused(refusal.get());
     }
+    List<Address> to = new ArrayList<>();
+    draft.to().forEach(recipient -> address(recipient).ifPresent(to::add));
     try {
       MimeMessage message = new Unsent();
       message.setRecipients(Message.RecipientType.TO, to.toArray(Address[]::new));
@@ -95,6 +90,18 @@ public final class DraftFile {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Why nobody can be written to so, a sentence; nothing where one can. */
+  public static Optional<String> refusal(MailDraft draft) {
+    return draft.to().stream()
+        .filter(r -> address(r).isEmpty())
+        .findFirst()
+        .map(
+            r ->
+                "\""
+                    + Texts.oneLine(r.address())
+                    + "\" is not a mail address. Write it like ada@example.org.");
   }
 
   /** A message without the name that a library would make up for it. */

@@ -47,7 +47,7 @@ final class PaperHtml {
     }
     out.append("<meta name=\"author\" content=\"").append(text(paper.sender().name()));
     out.append("\"/><style>");
-    out.append(escaped(PaperStyle.of(paper.size(), cover.text(name))));
+    out.append(escaped(PaperStyle.of(paper, cover.text(name))));
     out.append("</style></head><body>");
     letterhead(paper.sender());
     List<Block> blocks = paper.blocks();

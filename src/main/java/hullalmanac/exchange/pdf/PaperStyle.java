@@ -1,17 +1,17 @@
 package hullalmanac.exchange.pdf;
 
-import hullalmanac.core.record.Business;
+import hullalmanac.core.paper.Paper;
 
 /** How paper looks: one style sheet for all that is printed, readable without colour. */
 final class PaperStyle {
   private static final String SHEET =
       """
-      @page { size: %s; margin: 18mm 20mm 20mm 20mm;
-        @bottom-left { content: "%s"; font-family: Roboto; font-size: 8pt; color: #444;
-          vertical-align: top; padding-top: 4mm; width: 75%%; }
+      @page { size: %1$s; margin: %2$s;
+        @bottom-left { content: "%3$s"; font-family: Roboto; font-size: %4$s; color: #444;
+          vertical-align: top; padding-top: %5$s; width: 75%%; }
         @bottom-right { content: "page " counter(page) " of " counter(pages);
-          font-family: Roboto; font-size: 8pt; color: #444; vertical-align: top;
-          padding-top: 4mm; } }
+          font-family: Roboto; font-size: %4$s; color: #444; vertical-align: top;
+          padding-top: %5$s; } }
       body { font-family: Roboto; font-size: 9.5pt; line-height: 1.4; color: #111; margin: 0; }
       p { margin: 0 0 2mm 0; }
       .sender { font-size: 14pt; font-weight: bold; color: #0F5C5C; margin: 0; }
@@ -62,20 +62,41 @@ final class PaperStyle {
       .blank { border-bottom: 0.6pt solid #666; margin: 6mm 0 0 0; font-size: 8.5pt; color: #444; }
       """;
 
+  /** What is smaller on a card. */
+  private static final String CARD =
+      """
+      body { font-size: 8.5pt; line-height: 1.3; }
+      p { margin: 0 0 1mm 0; }
+      .sender { font-size: 11pt; }
+      .address { font-size: 7pt; }
+      .rule { margin: 1mm 0 2.5mm 0; }
+      .recipient { margin: 2mm 0 3mm 0; font-size: 9pt; }
+      h1 { font-size: 13pt; margin: 0; }
+      .about { font-size: 9pt; margin: 0 0 1.5mm 0; }
+      .note { font-size: 7.5pt; margin: 1mm 0; }
+      table { margin: 0 0 1mm 0; }
+      table.facts th { color: #111; font-weight: bold; padding: 0.2mm 5mm 0.2mm 0; }
+      table.facts td { padding: 0.2mm 0; }
+      .kept { margin: 2.5mm 0 0 0; }
+      """;
+
   private PaperStyle() {}
 
   /**
-   * The style sheet of a size of paper.
+   * The style sheet of a paper, by its size and form.
    *
    * @param foot what stands below every page, beside its number
    */
-  static String of(Business.Paper size, String foot) {
+  static String of(Paper paper, String foot) {
+    boolean card = paper.form() == Paper.Form.CARD;
     String page =
-        switch (size) {
-          case A4 -> "A4";
-          case LETTER -> "8.5in 11in";
+        switch (paper.size()) {
+          case A4 -> card ? "148mm 105mm" : "A4";
+          case LETTER -> card ? "6in 4in" : "8.5in 11in";
         };
-    return SHEET.formatted(page, quoted(foot));
+    return card
+        ? SHEET.formatted(page, "7mm 9mm 9mm 9mm", quoted(foot), "6.5pt", "1.5mm") + CARD
+        : SHEET.formatted(page, "18mm 20mm 20mm 20mm", quoted(foot), "8pt", "4mm");
   }
 
   private static String quoted(String text) {

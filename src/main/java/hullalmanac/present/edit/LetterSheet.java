@@ -6,7 +6,6 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.LetterKind;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Reminder;
-import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.core.report.Letters;
@@ -16,38 +15,52 @@ import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.present.words.LetterWords;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.LetterService;
-import java.time.LocalDate;
+import hullalmanac.service.LetterWords;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** A letter about a boat: filled in, changed by hand, then copied or written as a mail draft. */
+/** A letter about a boat: filled in, changed by hand, then it leaves the house. */
 public final class LetterSheet extends ShownSheet {
-  private static final List<Reminder.Way> SENT =
+  /** Ways in which a letter is told. */
+  static final List<Reminder.Way> SENT =
       List.of(Reminder.Way.MAIL, Reminder.Way.MESSAGE, Reminder.Way.LETTER);
 
+  private static final String NOTHING = "nothing";
+
   private final Id<Boat> boat;
-  private Optional<LetterKind> about = Optional.empty();
+  private final Told told;
+  private final LetterOut out;
+  private LetterKind about = LetterKind.OTHER;
   private Optional<Party> to = Optional.empty();
   private Letters.Words letter = new Letters.Words("", "");
+
+  /** What one chose to go with it; absent: as the kind of letter has it. */
+  private Optional<String> with = Optional.empty();
+
   private String written = "";
-  private final Told told;
 
   public LetterSheet(Desk desk, Id<Boat> boat) {
     super(desk);
     this.boat = boat;
     told = new Told(desk, boat);
+    out = new LetterOut(desk, this::take);
   }
 
   @Override
   void begin(Fleet first) {
-    about =
-        Optional.of(LetterWords.due(first, boat).isPresent() ? LetterKind.DUE : LetterKind.OTHER);
-    to = people(first).stream().findFirst();
+    boat(first)
+        .map(b -> LetterWords.of(first, b))
+        .ifPresent(
+            words -> {
+              about = words.anything() ? LetterKind.DUE : LetterKind.OTHER;
+              to = words.whom().or(() -> people(first).stream().findFirst());
+            });
     fill(first);
   }
 
@@ -59,7 +72,7 @@ public final class LetterSheet extends ShownSheet {
   private List<Party> people(Fleet fleet) {
     return fleet.almanac().roles().stream()
         .filter(r -> r.boat().equals(boat) && r.holdsOn(fleet.asOf()))
-        .sorted(java.util.Comparator.comparing(Role::kind))
+        .sorted(Comparator.comparing(Role::kind))
         .map(Role::party)
         .distinct()
         .flatMap(id -> fleet.almanac().parties().stream().filter(p -> p.id().equals(id)))
@@ -69,14 +82,14 @@ public final class LetterSheet extends ShownSheet {
   /** Words the letter anew; what was changed by hand goes. */
   private void fill(Fleet fleet) {
     written = "";
-    if (boat(fleet).isEmpty()) {
+    Optional<Boat> her = boat(fleet);
+    if (her.isEmpty()) {
       return;
     }
-    String name = to.map(Party::name).orElse("");
-    Map<String, String> fields = LetterWords.of(fleet, boat, name);
-    Letters.Words words =
-        Letters.of(fleet.almanac(), about.orElseThrow(), to.map(Party::language).orElse(""));
-    LetterService.Outcome outcome = LetterService.fill(words, fields);
+    Letters.Words words = Letters.of(fleet.almanac(), about, to.map(Party::language).orElse(""));
+    LetterService.Outcome outcome =
+        LetterService.fill(
+            words, LetterWords.of(fleet, her.get()).fields(to.map(Party::name).orElse("")));
     if (outcome instanceof LetterService.Letter made) {
       letter = new Letters.Words(made.subject(), made.text());
       trouble = Optional.empty();
@@ -88,29 +101,16 @@ public final class LetterSheet extends ShownSheet {
 
   @Override
   SheetState stateOf(Fleet fleet) {
-    Optional<Boat> about = boat(fleet);
-    if (about.isEmpty()) {
+    Optional<Boat> her = boat(fleet);
+    if (her.isEmpty()) {
       return new SheetState("Not in the record", "", List.of(), Optional.empty());
     }
     return new SheetState(
-        "A letter about " + about.get().name(),
-        "Change what you like. You send it yourself: copy it into a message, or write it as a draft"
-            + " that your mail program opens.",
+        "A letter about " + her.get().name(),
+        "Change what you like. You send it yourself: as a draft that your mail program opens, copied"
+            + " into a message, or on a card.",
         List.of(
-            new SheetState.Form(
-                "letter",
-                "",
-                List.of(
-                    choice(
-                        "about",
-                        "About",
-                        Arrays.stream(LetterKind.values()).map(LetterKind::words).toList(),
-                        this.about.map(LetterKind::words).orElse("")),
-                    choice(
-                        "to",
-                        "To",
-                        people(fleet).stream().map(Party::name).toList(),
-                        to.map(Party::name).orElse("")))),
+            new SheetState.Form("letter", "", choices(fleet, her.get())),
             new SheetState.Form(
                 "subject",
                 "",
@@ -123,20 +123,53 @@ public final class LetterSheet extends ShownSheet {
                 List.of(
                     new SheetState.Field(
                         "text", "Text", new Input.Paragraph(), letter.text(), Said.NOTHING))),
-            new SheetState.Buttons(
-                List.of(
-                    new SheetState.Button("draft", "Write a mail draft", true),
-                    new SheetState.Button("done", "Done", false))),
-            new SheetState.Answer("text", reach(), "The text, for a message", letter.text()),
+            new SheetState.Buttons(leave()),
             new SheetState.Words(written),
+            new SheetState.Answer("text", reach(), "The text, for a message", letter.text()),
             new SheetState.Buttons(tell(fleet))),
         Optional.empty());
   }
 
+  private List<SheetState.Field> choices(Fleet fleet, Boat her) {
+    List<String> goes =
+        Stream.concat(
+                Stream.of(NOTHING), Enclosure.of(fleet, her, to).stream().map(Enclosure::words))
+            .toList();
+    return List.of(
+        choice(
+            "about",
+            "About",
+            Arrays.stream(LetterKind.values()).map(LetterKind::words).toList(),
+            about.words()),
+        choice(
+            "to",
+            "To",
+            people(fleet).stream().map(Party::name).toList(),
+            to.map(Party::name).orElse("")),
+        choice(
+            "with", "With it", goes, enclosure(fleet, her).map(Enclosure::words).orElse(NOTHING)));
+  }
+
+  /** With a reminder goes her history, where nothing else was chosen. */
+  private Optional<Enclosure> enclosure(Fleet fleet, Boat her) {
+    String wanted = with.orElse(about == LetterKind.DUE ? Enclosure.HISTORY : NOTHING);
+    return Enclosure.of(fleet, her, to).stream().filter(e -> e.words().equals(wanted)).findFirst();
+  }
+
+  private List<SheetState.Button> leave() {
+    List<SheetState.Button> buttons = new ArrayList<>();
+    buttons.add(new SheetState.Button("draft", "Write a mail draft", true));
+    buttons.add(new SheetState.Button("link", "Open in the mail program", false));
+    if (about == LetterKind.DUE) {
+      buttons.add(new SheetState.Button("card", "On a card", false));
+    }
+    buttons.add(new SheetState.Button("done", "Done", false));
+    return buttons;
+  }
+
   /** What was sent by hand can be written down as told, while there is something to tell. */
   private List<SheetState.Button> tell(Fleet fleet) {
-    if (!about.equals(Optional.of(LetterKind.DUE))
-        || told.first(fleet, ReminderEvent.TOLD).isEmpty()) {
+    if (about != LetterKind.DUE || told.first(fleet).isEmpty()) {
       return List.of();
     }
     return SENT.stream()
@@ -145,17 +178,21 @@ public final class LetterSheet extends ShownSheet {
   }
 
   private void tell(Fleet fleet, Reminder.Way way) {
-    Optional<Standing> standing = told.first(fleet, ReminderEvent.TOLD);
+    Optional<Standing> standing = told.first(fleet);
     if (standing.isPresent()) {
       told.write(
           fleet,
           told.standings(fleet).indexOf(standing.get()),
           Reminder.Said.told(fleet.asOf(), way, letter.subject()),
-          () -> {
-            written = "It is written down that this was told " + way.words() + ".";
-            publish();
-          });
+          () ->
+              take(new Said("It is written down that this was told " + way.words() + ".", false)));
     }
+  }
+
+  private void take(Said said) {
+    written = said.refused() ? "" : said.words();
+    trouble = said.refused() ? Optional.of(said.words()) : Optional.empty();
+    publish();
   }
 
   private String reach() {
@@ -182,13 +219,17 @@ public final class LetterSheet extends ShownSheet {
   private void enter(Fleet fleet, String field, String text) {
     switch (field) {
       case "about" -> {
-        about = Arrays.stream(LetterKind.values()).filter(k -> k.words().equals(text)).findFirst();
+        Arrays.stream(LetterKind.values())
+            .filter(k -> k.words().equals(text))
+            .findFirst()
+            .ifPresent(kind -> about = kind);
         fill(fleet);
       }
       case "to" -> {
         to = people(fleet).stream().filter(p -> p.name().equals(text)).findFirst();
         fill(fleet);
       }
+      case "with" -> with = Optional.of(text);
       case "subject" -> letter = new Letters.Words(text, letter.text());
       default -> letter = new Letters.Words(letter.subject(), text);
     }
@@ -200,27 +241,43 @@ public final class LetterSheet extends ShownSheet {
       desk.leave();
       return;
     }
-    Optional<Reminder.Way> way = SENT.stream().filter(w -> w.code().equals(button)).findFirst();
-    fleet().ifPresent(f -> way.ifPresentOrElse(w -> tell(f, w), () -> write(f.asOf())));
+    fleet().ifPresent(f -> boat(f).ifPresent(her -> press(f, her, button)));
   }
 
-  private void write(LocalDate day) {
-    MailDraft draft =
-        new MailDraft(
-            to
-                .filter(p -> !p.email().isBlank())
-                .map(p -> new MailDraft.Recipient(p.name(), p.email()))
-                .stream()
-                .toList(),
-            letter.subject(),
-            letter.text());
-    desk.ask(
-        edits -> edits.writeLetter(draft, to.map(Party::name).orElse(""), day),
-        outcome -> {
-          written = outcome.file().map(f -> "Written to " + f + ". Open it to send it.").orElse("");
-          trouble = outcome.refused();
-          publish();
-        });
+  private void press(Fleet fleet, Boat her, String button) {
+    switch (button) {
+      case "draft" ->
+          out.draft(fleet, draft(), to.map(Party::name).orElse(""), enclosure(fleet, her));
+      case "link" -> out.link(draft(), enclosure(fleet, her));
+      case "card" -> card();
+      default ->
+          SENT.stream()
+              .filter(w -> w.code().equals(button))
+              .findFirst()
+              .ifPresent(way -> tell(fleet, way));
+    }
+  }
+
+  private MailDraft draft() {
+    return new MailDraft(
+        to
+            .filter(p -> !p.email().isBlank())
+            .map(p -> new MailDraft.Recipient(p.name(), p.email()))
+            .stream()
+            .toList(),
+        letter.subject(),
+        letter.text());
+  }
+
+  /** As it stands here, changed by hand or not. */
+  private void card() {
+    Optional<Party> whom = to;
+    String text = letter.text();
+    desk.open(
+        PaperSheet.of(
+            desk,
+            fleet -> boat(fleet).map(her -> LetterWords.of(fleet, her).card(whom, text)),
+            Topic.LETTERS));
   }
 
   @Override

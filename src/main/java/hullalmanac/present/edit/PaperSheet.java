@@ -113,7 +113,7 @@ public final class PaperSheet extends ShownSheet {
 
   private static String facts(MadePaper paper) {
     int pages = paper.texts().size();
-    return (pages == 1 ? "1 page" : pages + " pages") + " " + paper.paper().size().words();
+    return (pages == 1 ? "1 page" : pages + " pages") + " " + paper.paper().printedOn();
   }
 
   private List<SheetState.Button> buttons() {

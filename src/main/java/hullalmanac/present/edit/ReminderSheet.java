@@ -7,7 +7,6 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Reminder;
-import hullalmanac.core.record.Reminder.Said;
 import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.remind.AboutWords;
@@ -16,9 +15,11 @@ import hullalmanac.core.report.DateWords;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.present.words.ReminderWords;
 import hullalmanac.service.Fleet;
+import hullalmanac.service.Papers;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,11 +30,13 @@ import java.util.stream.Collectors;
 /** What the owner of a boat is to be told, was told, and said. */
 public final class ReminderSheet extends ShownSheet {
   private static final String AFTER = "ask-again";
+  private static final List<String> DAYS = List.of("on", "after");
 
   private final Id<Boat> boat;
   private final Told told;
   private int nth;
   private String words = "";
+  private String on = "";
   private String after = "";
 
   public ReminderSheet(Desk desk, Id<Boat> boat) {
@@ -63,7 +66,7 @@ public final class ReminderSheet extends ShownSheet {
     blocks.add(new SheetState.Buttons(buttons()));
     blocks.add(log(fleet, say));
     return new SheetState(
-        "Telling of " + her.get().name(),
+        her.get().name() + ": what her owner is told",
         now.flatMap(Standing::whom).map(ReminderSheet::reach).orElse(""),
         blocks,
         Optional.empty());
@@ -94,12 +97,7 @@ public final class ReminderSheet extends ShownSheet {
     }
     List<String> all = choices(standings, say);
     return List.of(
-        new SheetState.Field(
-            "of",
-            "Of",
-            new Input.Choice(all),
-            all.get(nth),
-            hullalmanac.present.sheet.Said.NOTHING));
+        new SheetState.Field("of", "Of", new Input.Choice(all), all.get(nth), Said.NOTHING));
   }
 
   private static List<String> choices(List<Standing> standings, ReminderWords say) {
@@ -113,8 +111,13 @@ public final class ReminderSheet extends ShownSheet {
 
   private List<SheetState.Field> fields(Fleet fleet) {
     return List.of(
+        new SheetState.Field("words", "In words", new Input.Line(""), words, Said.NOTHING),
         new SheetState.Field(
-            "words", "In words", new Input.Line(""), words, hullalmanac.present.sheet.Said.NOTHING),
+            "on",
+            "Said on",
+            new Input.Line("empty for today; yesterday, 12/5"),
+            on,
+            say(new At("said", "", "on"), on, fleet)),
         new SheetState.Field(
             "after",
             "Ask again after",
@@ -155,12 +158,13 @@ public final class ReminderSheet extends ShownSheet {
   private static List<SheetState.Button> buttons() {
     return List.of(
         new SheetState.Button("write", "Write a letter", false),
+        new SheetState.Button("card", "On a card", false),
         new SheetState.Button("boat", "Open boat", false),
         new SheetState.Button("done", "Done", false));
   }
 
   private SheetState.Table log(Fleet fleet, ReminderWords say) {
-    record Line(Reminder of, Said said) {}
+    record Line(Reminder of, Reminder.Said said) {}
     DateWords days = new DateWords(fleet.asOf());
     List<List<String>> rows =
         fleet.almanac().reminders().stream()
@@ -183,21 +187,32 @@ public final class ReminderSheet extends ShownSheet {
   }
 
   @Override
-  public hullalmanac.present.sheet.Said say(At at, String text) {
-    return fleet().map(f -> say(at, text, f)).orElse(hullalmanac.present.sheet.Said.NOTHING);
+  public Said say(At at, String text) {
+    return fleet().map(f -> say(at, text, f)).orElse(Said.NOTHING);
   }
 
-  private static hullalmanac.present.sheet.Said say(At at, String text, Fleet fleet) {
-    if (!at.field().equals("after")) {
-      return hullalmanac.present.sheet.Said.NOTHING;
+  private static Said say(At at, String text, Fleet fleet) {
+    if (text.isBlank() || !DAYS.contains(at.field())) {
+      return Said.NOTHING;
     }
-    Entry<LocalDate> read = read(text, fleet);
+    Entry<LocalDate> read = at.field().equals("on") ? saidOn(text, fleet) : read(text, fleet);
     if (read instanceof Entry.Read<LocalDate> day) {
-      return new hullalmanac.present.sheet.Said(day.echo(), false);
+      return new Said(day.echo(), false);
     }
     return read instanceof Entry.Refused<LocalDate> not
-        ? new hullalmanac.present.sheet.Said(not.sentence(), true)
-        : hullalmanac.present.sheet.Said.NOTHING;
+        ? new Said(not.sentence(), true)
+        : Said.NOTHING;
+  }
+
+  /** The day on which something was said: today where nothing is written, none that lies ahead. */
+  private static Entry<LocalDate> saidOn(String text, Fleet fleet) {
+    Entry<LocalDate> entry = read(text, fleet);
+    if (entry instanceof Entry.Empty<LocalDate>) {
+      return new Entry.Read<>(fleet.asOf(), "");
+    }
+    return entry instanceof Entry.Read<LocalDate> day && day.value().isAfter(fleet.asOf())
+        ? new Entry.Refused<>("That day lies ahead: write down what was said once it was said.")
+        : entry;
   }
 
   private static Entry<LocalDate> read(String text, Fleet fleet) {
@@ -209,6 +224,7 @@ public final class ReminderSheet extends ShownSheet {
     trouble = Optional.empty();
     switch (at.field()) {
       case "words" -> words = Texts.oneLine(text);
+      case "on" -> on = text;
       case "after" -> after = text;
       default -> fleet().ifPresent(f -> choose(f, text));
     }
@@ -229,13 +245,38 @@ public final class ReminderSheet extends ShownSheet {
     switch (button) {
       case "done" -> desk.leave();
       case "write" -> desk.open(new LetterSheet(desk, boat));
+      case "card" -> card();
       case "boat" -> desk.openBoat(boat);
       default -> fleet().ifPresent(f -> press(f, button));
     }
   }
 
+  /** The letter of the business, as it stands in Settings. */
+  private void card() {
+    fleet().stream()
+        .flatMap(f -> f.almanac().boats().stream())
+        .filter(b -> b.id().equals(boat))
+        .findFirst()
+        .ifPresent(
+            her ->
+                desk.open(
+                    PaperSheet.of(
+                        desk,
+                        new Papers.Asked(
+                            Papers.Sort.REMINDER,
+                            Optional.of(her.key()),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty()))));
+  }
+
   private void press(Fleet fleet, String button) {
-    Optional<Said> said = said(fleet, button);
+    if (!(saidOn(on, fleet) instanceof Entry.Read<LocalDate> day)) {
+      trouble = Optional.of("Look at the day on which it was said. Nothing was written down.");
+      publish();
+      return;
+    }
+    Optional<Reminder.Said> said = said(fleet, button, day.value());
     if (said.isEmpty()) {
       trouble = Optional.of("Write the day first after which to ask again, such as +3m or 12/5.");
       publish();
@@ -252,27 +293,28 @@ public final class ReminderSheet extends ShownSheet {
         said.get(),
         () -> {
           words = "";
+          on = "";
           after = "";
           publish();
         });
   }
 
   /** What a button writes down; nothing where its day is missing or lies behind. */
-  private Optional<Said> said(Fleet fleet, String button) {
-    LocalDate today = fleet.asOf();
+  private Optional<Reminder.Said> said(Fleet fleet, String button, LocalDate day) {
     if (button.equals(AFTER)) {
-      return read(after, fleet) instanceof Entry.Read<LocalDate> day && !day.value().isBefore(today)
-          ? Optional.of(Said.askAgain(today, day.value(), words))
+      return read(after, fleet) instanceof Entry.Read<LocalDate> again
+              && !again.value().isBefore(fleet.asOf())
+          ? Optional.of(Reminder.Said.askAgain(day, again.value(), words))
           : Optional.empty();
     }
     for (Reminder.Way way : Reminder.Way.values()) {
       if (way.code().equals(button)) {
-        return Optional.of(Said.told(today, way, words));
+        return Optional.of(Reminder.Said.told(day, way, words));
       }
     }
     for (ReminderEvent event : ReminderEvent.values()) {
       if (event.code().equals(button)) {
-        return Optional.of(Said.of(today, event, words));
+        return Optional.of(Reminder.Said.of(day, event, words));
       }
     }
     throw new IllegalArgumentException("no button is called " + button);

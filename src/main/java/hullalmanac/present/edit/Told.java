@@ -1,33 +1,33 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Reminder;
-import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.record.ReminderState;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.core.remind.Telling;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.service.Fleet;
-import java.util.Comparator;
+import hullalmanac.service.ToTell;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What somebody was told of one boat: read as the record stands, and written down. */
 record Told(Desk desk, Id<Boat> boat) {
   /** Where it stands, what is to be told first. */
   List<Standing> standings(Fleet fleet) {
-    return fleet.remindersOf(boat).stream()
-        .sorted(Comparator.comparing(Standing::state).thenComparing(Standing::by))
-        .toList();
+    return ToTell.standings(fleet, boat);
   }
 
-  /** The first of which something can be said. */
-  Optional<Standing> first(Fleet fleet, ReminderEvent event) {
-    return standings(fleet).stream().filter(s -> s.state().after(event).isPresent()).findFirst();
+  /** The first of which somebody can be told. */
+  Optional<Standing> first(Fleet fleet) {
+    return ToTell.first(fleet, boat);
   }
 
   /**
@@ -49,6 +49,35 @@ record Told(Desk desk, Id<Boat> boat) {
                 ? Telling.change(almanac, desk.ids(), standing, said)
                 : meanwhile(standing),
         done);
+  }
+
+  /**
+   * Writes down the same of many boats in one act; as all of it was shown, or not at all.
+   *
+   * @param fleet from whose forecast they are
+   * @param shown one or more, of which that can be said
+   */
+  static void all(Desk desk, Fleet fleet, List<Standing> shown, Reminder.Said said, Runnable done) {
+    desk.change(
+        (shown.size() == 1 ? "1 boat: " : shown.size() + " boats: ") + said.what().words(),
+        almanac -> all(desk, fleet.beside(almanac), shown, said),
+        done);
+  }
+
+  private static Change all(Desk desk, Fleet now, List<Standing> shown, Reminder.Said said) {
+    Set<Standing> stands = new HashSet<>(now.remindersNow());
+    Edit edit = Edit.put(List.of());
+    for (Standing standing : shown) {
+      if (!stands.contains(standing)) {
+        return meanwhile(standing);
+      }
+      Change one = Telling.change(now.almanac(), desk.ids(), standing, said);
+      if (!(one instanceof Change.Ready ready)) {
+        return one;
+      }
+      edit = edit.and(ready.edit());
+    }
+    return Change.checked(now.almanac(), edit);
   }
 
   /** Said of what was shown, or not at all: a button pressed twice tells once. */

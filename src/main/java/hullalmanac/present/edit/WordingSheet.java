@@ -1,14 +1,17 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.guide.Topic;
+import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.LetterKind;
-import hullalmanac.core.record.Lookups;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.Wording;
+import hullalmanac.core.remind.Standing;
 import hullalmanac.core.report.Letters;
 import hullalmanac.core.work.NewKeys;
 import hullalmanac.present.Desk;
@@ -16,14 +19,15 @@ import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.present.words.LetterWords;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.LetterService;
+import hullalmanac.service.LetterWords;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** How letters are worded, and how one of them would read. */
@@ -36,6 +40,7 @@ public final class WordingSheet extends ShownSheet {
   private final Map<String, String> refused = new HashMap<>();
   private LetterKind kind = LetterKind.DUE;
   private String language = "";
+  private Optional<Id<Boat>> boat = Optional.empty();
 
   public WordingSheet(Desk desk) {
     super(desk);
@@ -74,7 +79,8 @@ public final class WordingSheet extends ShownSheet {
                         refused.getOrDefault("language", language),
                         say(
                             new At(WHICH, "", "language"),
-                            refused.getOrDefault("language", language))))),
+                            refused.getOrDefault("language", language))),
+                    shownFor(fleet))),
             new SheetState.Form(
                 WORDS, "", List.of(field(SUBJECT, "Subject", new Input.Line(""), now.subject()))),
             new SheetState.Form(
@@ -95,12 +101,61 @@ public final class WordingSheet extends ShownSheet {
     return new SheetState.Field(id, label, input, text, say(new At(WORDS, "", id), text));
   }
 
-  private SheetState.Block preview(Fleet fleet, Letters.Words words) {
-    Optional<Boat> boat =
-        fleet.due().stream()
-            .map(d -> d.boat())
+  /**
+   * The boats by what they are called here, in order: by their names, and ids where it takes them.
+   */
+  private static Map<String, Boat> called(Fleet fleet) {
+    Map<String, Long> often =
+        fleet.almanac().boats().stream()
+            .collect(Collectors.groupingBy(Boat::name, Collectors.counting()));
+    Map<String, Boat> called = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    for (Boat one : fleet.almanac().boats()) {
+      boolean alone = often.get(one.name()) == 1 && !called.containsKey(one.name());
+      called.put(alone ? one.name() : one.name() + ", " + one.key(), one);
+    }
+    return called;
+  }
+
+  private SheetState.Field shownFor(Fleet fleet) {
+    Map<String, Boat> called = called(fleet);
+    Optional<Boat> now = shown(fleet);
+    return new SheetState.Field(
+        "boat",
+        "Shown for",
+        new Input.Choice(List.copyOf(called.keySet())),
+        called.entrySet().stream()
+            .filter(e -> now.equals(Optional.of(e.getValue())))
+            .map(Map.Entry::getKey)
             .findFirst()
-            .or(() -> fleet.almanac().boats().stream().findFirst());
+            .orElse(""),
+        Said.NOTHING);
+  }
+
+  /**
+   * The boat that was chosen; otherwise the first that falls due and of which somebody is told in
+   * the language, or any.
+   */
+  private Optional<Boat> shown(Fleet fleet) {
+    List<Boat> due = fleet.due().stream().map(BoatDue::boat).toList();
+    return fleet.almanac().boats().stream()
+        .filter(b -> boat.equals(Optional.of(b.id())))
+        .findFirst()
+        .or(() -> inTheLanguage(fleet))
+        .or(() -> due.stream().findFirst())
+        .or(() -> fleet.almanac().boats().stream().findFirst());
+  }
+
+  private Optional<Boat> inTheLanguage(Fleet fleet) {
+    return language.isEmpty()
+        ? Optional.empty()
+        : fleet.reminders().stream()
+            .filter(s -> s.whom().filter(p -> p.language().equalsIgnoreCase(language)).isPresent())
+            .map(Standing::boat)
+            .findFirst();
+  }
+
+  private SheetState.Block preview(Fleet fleet, Letters.Words words) {
+    Optional<Boat> boat = shown(fleet);
     if (boat.isEmpty()) {
       return new SheetState.Words("Write a boat down, and a letter about her stands here.");
     }
@@ -112,8 +167,8 @@ public final class WordingSheet extends ShownSheet {
   }
 
   private static Map<String, String> fields(Fleet fleet, Boat boat) {
-    String owner = new Lookups(fleet.almanac(), fleet.asOf()).owner(boat.id());
-    return LetterWords.of(fleet, boat.id(), owner);
+    LetterWords words = LetterWords.of(fleet, boat);
+    return words.fields(words.whom().map(Party::name).orElse(""));
   }
 
   @Override
@@ -127,7 +182,7 @@ public final class WordingSheet extends ShownSheet {
           ? Optional.empty()
           : Optional.of("Write a language tag such as en, fr or pt-BR, or nothing.");
     }
-    if (field.equals("kind") || text.isBlank()) {
+    if (field.equals("kind") || field.equals("boat") || text.isBlank()) {
       return Optional.empty();
     }
     Map<String, String> sample = new HashMap<>();
@@ -152,8 +207,14 @@ public final class WordingSheet extends ShownSheet {
     switch (at.field()) {
       case "kind" -> turnTo(byWords(text), language);
       case "language" -> turnTo(kind, text.strip());
+      case "boat" -> show(text);
       default -> write(at.field(), text);
     }
+  }
+
+  private void show(String text) {
+    boat = fleet().map(WordingSheet::called).map(all -> all.get(text)).map(Boat::id);
+    publish();
   }
 
   private static LetterKind byWords(String text) {

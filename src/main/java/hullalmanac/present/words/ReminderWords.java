@@ -47,10 +47,13 @@ public record ReminderWords(AboutWords about, LocalDate today) {
 
   /** What it is about and by when: "Topsides and transom, by 14 May". */
   public String what(Standing s) {
+    return Texts.capital(about.few(s.about())) + ", " + when(s);
+  }
+
+  /** By when the first of it is best done: "by 14 May", "due since 3 April". */
+  public String when(Standing s) {
     DateWords days = new DateWords(today);
-    return Texts.capital(about.few(s.about()))
-        + ", "
-        + (s.by().isBefore(today) ? "due since " + days.exact(s.by()) : days.bestWhen(s.by()));
+    return s.by().isBefore(today) ? "due since " + days.exact(s.by()) : days.bestWhen(s.by());
   }
 
   /** That a date moved since it was told. */

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hullalmanac.core.paper.Block;
 import hullalmanac.core.paper.HistoryPaper;
 import hullalmanac.core.paper.Paper;
+import hullalmanac.core.paper.ReminderPaper;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.EveryPaper;
 import hullalmanac.fixture.OpenSample;
@@ -19,6 +21,7 @@ import hullalmanac.fixture.Secrets;
 import hullalmanac.service.Fleet;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -104,6 +107,35 @@ class PaperPdfTest {
     assertThat(text(paper).width()).isBetween(595f, 596f);
     assertThat(text(With.component(paper, "size", Business.Paper.LETTER)).width())
         .isBetween(611.5f, 612.5f);
+  }
+
+  /** A6 is 148 mm wide (ISO 216); 6 inches are 432 points. */
+  @Test
+  void aCardIsSmallAndALetterThatDoesNotFitStandsWholeOnItsOtherSide() {
+    String letter = "Dear owner,\n\none\ntwo\nthree\nfour\nfive\nsix\nseven\n\nTern & Tide";
+    Paper small = card("Dear owner,\nshall I come by?\nTern & Tide");
+    Paper large = card(letter);
+    assertThat(text(small).pages()).isEqualTo(1);
+    assertThat(text(small).width()).isBetween(419f, 420f);
+    assertThat(text(With.component(small, "size", Business.Paper.LETTER)).width())
+        .isBetween(431.5f, 432.5f);
+    List<String> sides = PaperPages.texts(PaperPdf.of(large, EveryPaper.PHOTOS));
+    assertThat(sides).hasSize(2);
+    assertThat(sides.get(0)).contains("Gull Row 2", "Arctic Tern").doesNotContain("Dear owner");
+    assertThat(sides.get(1)).contains("Dear owner,", "seven", "Tern & Tide");
+  }
+
+  private static Paper card(String letter) {
+    Party party =
+        With.component(
+            OpenSample.fleet().almanac().parties().get(0), "address", "Gull Row 2\nB\nC");
+    Block.Fact due = new Block.Fact("Topsides", "best by 14 May");
+    return ReminderPaper.of(
+        OpenSample.fleet().almanac().business(),
+        boat(OpenSample.fleet(), "Arctic Tern"),
+        Optional.of(party),
+        new ReminderPaper.Due(List.of(due, due), true),
+        letter);
   }
 
   @Test

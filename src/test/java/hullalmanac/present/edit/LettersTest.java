@@ -4,14 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.life.BoatDue;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.LetterKind;
+import hullalmanac.core.record.Lookups;
+import hullalmanac.core.record.Texts;
+import hullalmanac.core.record.With;
+import hullalmanac.core.remind.AboutWords;
+import hullalmanac.core.remind.Standing;
 import hullalmanac.core.report.Letters;
 import hullalmanac.fixture.Bench;
 import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.present.words.ReminderWords;
 import hullalmanac.service.Fleet;
+import hullalmanac.service.ToTell;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -133,6 +141,7 @@ class LettersTest {
     bench.sheet().press("write");
     assertThat(text("about")).isEqualTo(LetterKind.DUE.words());
     assertThat(text("text")).contains(due.boat().name()).contains("a forecast, not a guarantee");
+    bench.write("letter", "with", "nothing");
     bench.write("subject", "subject", "Die Ödland: due / soon?");
     bench.write("body", "text", "First line\n\nlast line");
     bench.sheet().press("draft");
@@ -153,6 +162,60 @@ class LettersTest {
       }
     }
     assertThat(bench.almanac().wordings()).isEmpty();
+  }
+
+  /** Whoever reads the letter and whoever reads the sheet read of the same, by the same day. */
+  @Test
+  void aLetterSaysOfWhatAndByWhenAsTheReminderDoes() {
+    Fleet fleet = Fleet.dueOf(bench.almanac(), java.time.LocalDate.of(2026, 5, 1));
+    ReminderWords words = new ReminderWords(new AboutWords(fleet.almanac()), fleet.asOf());
+    for (Standing standing : ToTell.of(fleet).boats()) {
+      bench.presenter().open(new LetterSheet(bench.presenter(), standing.boat().id()));
+      String about = words.about().few(standing.about());
+      assertThat(text("subject")).isEqualTo(standing.boat().name() + ": " + Texts.capital(about));
+      assertThat(text("to")).isEqualTo(standing.whom().orElseThrow().name());
+      assertThat(text("text")).contains("Dear " + text("to") + ",", Texts.capital(about) + ": ");
+    }
+  }
+
+  @Test
+  void aWordingIsShownForTheBoatThatOneChooses() {
+    wording();
+    bench.write("body", "text", "{{name}}: {{boat}} at {{harbour}}, {{surfaces}} {{when}}");
+    Boat curlew = bench.boat("Curlew");
+    bench.write("which", "boat", "Curlew");
+    assertThat(text("boat")).isEqualTo("Curlew");
+    Lookups lookups = new Lookups(bench.almanac(), java.time.LocalDate.of(2026, 5, 1));
+    assertThat(preview())
+        .startsWith("For Curlew it reads:")
+        .contains(
+            lookups.owner(curlew.id()) + ": Curlew at " + lookups.harbour(curlew.id()) + ", ");
+    bench.write("which", "language", "fr");
+    assertThat(preview()).startsWith("For Curlew it reads:");
+    bench
+        .presenter()
+        .edit("two", a -> Edit.put(With.component(bench.boat("Siskin"), "name", "curlew")));
+    bench.write("which", "boat", "Avocet");
+    assertThat(preview()).startsWith("For Avocet it reads:");
+    bench.write("which", "boat", "Curlew");
+    assertThat(preview()).startsWith("For Curlew it reads:");
+  }
+
+  @Test
+  void aWordingOfALanguageIsShownForSomebodyWhoIsWrittenToInIt() {
+    Standing last =
+        ToTell.of(Fleet.dueOf(bench.almanac(), java.time.LocalDate.of(2026, 5, 1))).boats().stream()
+            .reduce((a, b) -> b)
+            .orElseThrow();
+    bench
+        .presenter()
+        .edit("fr", a -> Edit.put(With.component(last.whom().orElseThrow(), "language", "fr")));
+    wording();
+    bench.write("which", "language", "fr");
+    bench.write("body", "text", "Bonjour {{name}}");
+    assertThat(preview()).contains("Bonjour " + last.whom().orElseThrow().name());
+    bench.presenter().open(new LetterSheet(bench.presenter(), last.boat().id()));
+    assertThat(text("text")).isEqualTo("Bonjour " + last.whom().orElseThrow().name());
   }
 
   @Test

@@ -10,6 +10,7 @@ import hullalmanac.core.record.ReminderState;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.fixture.Bench;
 import hullalmanac.present.TaskRunner;
+import hullalmanac.present.sheet.At;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import java.nio.file.Path;
@@ -132,6 +133,30 @@ class ReminderSheetTest {
     assertThat(of(boat).log().get(1).askAfter()).contains(LocalDate.of(2026, 6, 15));
     assertThat(words()).contains("ask again after 15 June");
     assertThat(bench.state().trouble()).isEmpty();
+  }
+
+  @Test
+  void whatWasSaidYesterdayIsWrittenDownOnThatDayAndNothingOnADayThatLiesAhead() {
+    Id<Boat> boat = toTell();
+    bench.write("said", "on", "tomorrow");
+    bench.sheet().press("phone");
+    assertThat(bench.state().trouble()).isPresent();
+    assertThat(bench.sheet().say(new At("said", "", "on"), "tomorrow").refused()).isTrue();
+    bench.write("said", "on", "no day");
+    bench.sheet().press("phone");
+    assertThat(bench.almanac().reminders()).noneMatch(r -> r.boat().equals(boat));
+    bench.write("said", "on", "yesterday");
+    bench.sheet().press("phone");
+    assertThat(of(boat).log())
+        .containsExactly(Reminder.Said.told(DAY.minusDays(1), Reminder.Way.PHONE, ""));
+    bench.write("said", "after", "+3m");
+    bench.sheet().press("ask-again");
+    assertThat(of(boat).log().get(1).day()).as("the field was emptied").isEqualTo(DAY);
+    bench.write("said", "on", "last mon");
+    bench.sheet().press("booked");
+    assertThat(of(boat).log()).as("before what was said later").hasSize(2);
+    assertThat(bench.shell().trouble().or(() -> bench.state().trouble()).orElseThrow())
+        .contains("already");
   }
 
   @Test
