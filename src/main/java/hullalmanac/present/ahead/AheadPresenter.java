@@ -26,6 +26,7 @@ import hullalmanac.present.ahead.AheadState.Line;
 import hullalmanac.present.ahead.AheadState.Row;
 import hullalmanac.present.words.NumberWords;
 import hullalmanac.service.Fleet;
+import hullalmanac.service.ToTell;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
@@ -54,6 +55,7 @@ public final class AheadPresenter {
 
   private final Consumer<Id<Boat>> openBoat;
   private final Consumer<Id<Boat>> remind;
+  private final Runnable tellAll;
   private final Runnable newBoat;
   private final Runnable openList;
   private final Runnable catchUp;
@@ -67,6 +69,7 @@ public final class AheadPresenter {
   /**
    * @param openBoat shows a boat's page
    * @param remind opens what her owner is to be told
+   * @param tellAll opens the sheet for one letter to all who are to be told
    * @param newBoat opens the sheet for a boat from a phone call
    * @param openList opens the sheet that brings a list in
    * @param catchUp opens the evening catch-up
@@ -74,11 +77,13 @@ public final class AheadPresenter {
   public AheadPresenter(
       Consumer<Id<Boat>> openBoat,
       Consumer<Id<Boat>> remind,
+      Runnable tellAll,
       Runnable newBoat,
       Runnable openList,
       Runnable catchUp) {
     this.openBoat = openBoat;
     this.remind = remind;
+    this.tellAll = tellAll;
     this.newBoat = newBoat;
     this.openList = openList;
     this.catchUp = catchUp;
@@ -134,6 +139,11 @@ public final class AheadPresenter {
     remind.accept(boat);
   }
 
+  /** Opens the sheet for one letter to all who are to be told. */
+  public void tellAll() {
+    tellAll.run();
+  }
+
   /** Opens the evening catch-up. */
   public void catchUp() {
     catchUp.run();
@@ -164,6 +174,7 @@ public final class AheadPresenter {
         harbour,
         due.subList(0, Math.min(wanted, due.size())),
         later.subList(0, Math.max(0, Math.min(wanted - due.size(), later.size()))),
+        ToTell.of(fleet).boats().size(),
         beside(fleet, lookups),
         table(due, later, fleet.asOf()),
         part(due.size() + later.size()),

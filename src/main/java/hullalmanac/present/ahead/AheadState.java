@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param harbour the one chosen
  * @param due what is due within the weeks that one looks ahead, in order of the early end
  * @param later the rest
+ * @param toTell of how many boats somebody is to be told now
  * @param beside lists at the side, each with its heading
  * @param table all rows as a table, while one wants them so
  * @param part how many of how many rows are shown; empty when all are
@@ -30,6 +31,7 @@ public record AheadState(
     String harbour,
     List<Row> due,
     List<Row> later,
+    int toTell,
     List<Aside> beside,
     Optional<AheadTable> table,
     String part,
@@ -54,6 +56,7 @@ public record AheadState(
         ALL,
         List.of(),
         List.of(),
+        0,
         List.of(),
         Optional.empty(),
         "",

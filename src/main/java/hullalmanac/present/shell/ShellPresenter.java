@@ -21,6 +21,7 @@ import hullalmanac.present.edit.CatchUpSheet;
 import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.edit.ReminderSheet;
+import hullalmanac.present.edit.TellAllSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.help.HelpPresenter;
 import hullalmanac.present.house.House;
@@ -90,6 +91,7 @@ public final class ShellPresenter implements Desk {
         new AheadPresenter(
             this::openBoat,
             boat -> open(new ReminderSheet(this, boat)),
+            () -> open(new TellAllSheet(this)),
             this::newBoat,
             this::openList,
             this::openCatchUp);

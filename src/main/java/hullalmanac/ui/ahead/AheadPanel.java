@@ -38,6 +38,7 @@ public final class AheadPanel extends JPanel {
   private final JPanel beside =
       new JPanel(new MigLayout("insets 0, fillx, wrap 1, novisualpadding", "[grow]", ""));
   private final JButton catchUp = new JButton("Evening catch-up");
+  private final JButton tellAll = new JButton("Letter to all …");
   private final JButton more = new JButton("Show more");
   private final ScrollColumn page =
       new ScrollColumn(
@@ -63,6 +64,8 @@ public final class AheadPanel extends JPanel {
     catchUp.setName("catch up");
     catchUp.setToolTipText("Ctrl+Shift+E");
     catchUp.addActionListener(e -> presenter.catchUp());
+    tellAll.setName("tell all");
+    tellAll.addActionListener(e -> presenter.tellAll());
     more.setName("show more");
     more.addActionListener(e -> presenter.showMore());
     rows.setOpaque(false);
@@ -124,7 +127,12 @@ public final class AheadPanel extends JPanel {
                     "growx, wmin 0"));
     state.table().ifPresentOrElse(this::addTable, () -> addCards(state));
     beside.removeAll();
-    beside.add(catchUp, "hmin 32, gapbottom 20");
+    boolean many = state.toTell() > 1;
+    beside.add(catchUp, many ? "hmin 32, gapbottom 4" : "hmin 32, gapbottom 20");
+    if (many) {
+      tellAll.setToolTipText("To the owners of " + state.toTell() + " boats who are to be told");
+      beside.add(tellAll, "hmin 32, gapbottom 20");
+    }
     for (AheadState.Aside aside : state.beside()) {
       beside.add(Labels.heading(aside.heading()), "gapbottom 4");
       for (AheadState.Line line : aside.lines()) {
