@@ -180,8 +180,17 @@ public final class PaperSheet extends ShownSheet {
                 written(file);
                 desk.outside().open(file, not -> not.ifPresent(this::say));
               });
-      default -> desk.outside().print(now, this::say);
+      default -> print(now);
     }
+  }
+
+  private void print(MadePaper now) {
+    desk.outside().print(now, not -> say(not.orElse("Handed to the printer.")));
+  }
+
+  @Override
+  public void onPaper() {
+    paper.ifPresent(this::print);
   }
 
   private void written(String file) {

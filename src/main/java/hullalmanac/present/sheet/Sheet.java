@@ -78,6 +78,9 @@ public interface Sheet {
   /** Shows again what goes with the clock. */
   default void tick() {}
 
+  /** Opens what it is of as it would be printed; nothing where there is no paper of it. */
+  default void onPaper() {}
+
   /** Does what a button says. */
   default void press(String button) {}
 }
