@@ -213,6 +213,11 @@ public final class PaperSheet extends ShownSheet {
   }
 
   @Override
+  public boolean inPassing() {
+    return true;
+  }
+
+  @Override
   public Topic topic() {
     return topic;
   }

@@ -75,6 +75,11 @@ public interface Sheet {
   /** Does what the text of a cell says that is to be pressed. */
   default void press(At at) {}
 
+  /** Whether one only looks at it in passing, so that leaving it leads to the sheet before it. */
+  default boolean inPassing() {
+    return false;
+  }
+
   /** Shows again what goes with the clock. */
   default void tick() {}
 
