@@ -34,7 +34,7 @@ record MarkBlocks(Desk desk, Consumer<String> refused) {
         new SheetState.Files(
             CHOOSE,
             "The mark on the letterhead",
-            "A picture at the right of the name on all paper. Choose it, or drop it here.",
+            "A picture at the right of the name, on all paper.",
             mark.isEmpty() ? "Choose a picture …" : "Choose another …",
             "Pictures (PNG, JPEG)",
             List.of("png", "jpg", "jpeg")),

@@ -25,6 +25,7 @@ public final class PaperSheet extends ShownSheet {
   private final Topic topic;
   private Optional<Almanac> made = Optional.empty();
   private Optional<MadePaper> paper = Optional.empty();
+  private boolean refused;
   private int making;
   private int edition;
   private String said = "Laying it out …";
@@ -93,6 +94,7 @@ public final class PaperSheet extends ShownSheet {
       said = laid.refused();
     }
     paper = laid.paper();
+    refused = paper.isEmpty();
     publish();
   }
 
@@ -118,7 +120,7 @@ public final class PaperSheet extends ShownSheet {
 
   private List<SheetState.Button> buttons() {
     List<SheetState.Button> buttons = new ArrayList<>();
-    if (paper.isPresent()) {
+    if (!refused) {
       buttons.add(new SheetState.Button("save", "Save as PDF", true));
       buttons.add(new SheetState.Button("elsewhere", "Save elsewhere …", false));
       buttons.add(new SheetState.Button("open", "Open as PDF", false));

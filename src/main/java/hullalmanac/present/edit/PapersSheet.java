@@ -63,11 +63,11 @@ public final class PapersSheet extends ShownSheet {
     blocks.add(
         new SheetState.Form(
             "visit",
-            "Of a visit",
+            "",
             List.of(
                 new SheetState.Field(
                     "day",
-                    "Visit",
+                    "Of the visit of",
                     new Input.Choice(choices(fleet)),
                     visit.map(d -> words(fleet, d)).orElse(NEWEST),
                     Said.NOTHING))));
