@@ -27,9 +27,10 @@ public interface Outside {
   /**
    * Asks for a printer with the dialog of the system, and prints.
    *
-   * @param said called with what came of it
+   * @param said called with why not, or with nothing once the printer has it; not called where one
+   *     changed one's mind in the dialog
    */
-  void print(MadePaper paper, Consumer<String> said);
+  void print(MadePaper paper, Consumer<Optional<String>> said);
 
   /**
    * Asks where a file is to be written.
@@ -56,8 +57,8 @@ public interface Outside {
       }
 
       @Override
-      public void print(MadePaper paper, Consumer<String> said) {
-        said.accept(NONE);
+      public void print(MadePaper paper, Consumer<Optional<String>> said) {
+        said.accept(Optional.of(NONE));
       }
 
       @Override

@@ -64,30 +64,28 @@ public final class BesideWindow implements Outside {
   }
 
   @Override
-  public void print(MadePaper paper, Consumer<String> said) {
+  public void print(MadePaper paper, Consumer<Optional<String>> said) {
     if (PrinterJob.lookupPrintServices().length == 0) {
-      said.accept("No printer is set up on this computer. Save the paper, and print it elsewhere.");
+      said.accept(
+          Optional.of(
+              "No printer is set up on this computer. Save the paper, and print it elsewhere."));
       return;
     }
     PrinterJob job = PrinterJob.getPrinterJob();
     job.setJobName(paper.paper().name());
-    if (!job.printDialog()) {
-      said.accept("Not printed.");
-      return;
+    if (job.printDialog()) {
+      aside(
+          () -> {
+            Optional<String> not = Optional.empty();
+            try {
+              PaperPages.print(paper.made(), job);
+            } catch (PrinterException e) {
+              not = Optional.of("It was not printed: " + e.getMessage() + ". Look at the printer.");
+            }
+            Optional<String> answer = not;
+            SwingUtilities.invokeLater(() -> said.accept(answer));
+          });
     }
-    said.accept("Printing …");
-    aside(
-        () -> {
-          String outcome;
-          try {
-            PaperPages.print(paper.made(), job);
-            outcome = "Handed to the printer.";
-          } catch (PrinterException e) {
-            outcome = "It was not printed: " + e.getMessage() + ". Look at the printer.";
-          }
-          String words = outcome;
-          SwingUtilities.invokeLater(() -> said.accept(words));
-        });
   }
 
   private static void aside(Runnable work) {

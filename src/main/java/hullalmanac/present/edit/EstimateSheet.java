@@ -436,7 +436,7 @@ public final class EstimateSheet extends FleetSheet {
       case "offer" ->
           whenAllTaken(() -> desk.change("estimate offered", a -> Answering.offer(a, estimate)));
       case "accept", "decline" -> whenAllTaken(() -> answer(button, e));
-      case "paper" -> whenAllTaken(this::openPaper);
+      case "paper" -> onPaper();
       case "visit" -> e.visit().ifPresent(v -> desk.open(new VisitSheet(desk, v)));
       case "changes" ->
           desk.open(new ChangesSheet(desk, Kind.ESTIMATE, estimate, "Estimate of " + e.day()));
@@ -447,6 +447,11 @@ public final class EstimateSheet extends FleetSheet {
               inPlace ? () -> {} : desk::leave);
       default -> desk.leave();
     }
+  }
+
+  @Override
+  public void onPaper() {
+    whenAllTaken(this::openPaper);
   }
 
   private void openPaper() {

@@ -317,7 +317,7 @@ public final class InvoiceSheet extends FleetSheet {
       case "issue now" -> whenAllTaken(() -> issue(i));
       case "pay" -> desk.open(new PaymentSheet(desk, Optional.of(i.party()), Optional.of(invoice)));
       case "credit" -> credit(i);
-      case "paper" -> whenAllTaken(this::openPaper);
+      case "paper" -> onPaper();
       case "remove" ->
           desk.change(
               "draft taken out",
@@ -326,6 +326,11 @@ public final class InvoiceSheet extends FleetSheet {
       case "changes" -> desk.open(new ChangesSheet(desk, Kind.INVOICE, invoice, i.words()));
       default -> desk.leave();
     }
+  }
+
+  @Override
+  public void onPaper() {
+    whenAllTaken(this::openPaper);
   }
 
   private void openPaper() {

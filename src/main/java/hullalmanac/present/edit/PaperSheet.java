@@ -25,6 +25,7 @@ public final class PaperSheet extends ShownSheet {
   private final Topic topic;
   private Optional<Almanac> made = Optional.empty();
   private Optional<MadePaper> paper = Optional.empty();
+  private boolean refused;
   private int making;
   private int edition;
   private String said = "Laying it out …";
@@ -93,6 +94,7 @@ public final class PaperSheet extends ShownSheet {
       said = laid.refused();
     }
     paper = laid.paper();
+    refused = paper.isEmpty();
     publish();
   }
 
@@ -118,7 +120,7 @@ public final class PaperSheet extends ShownSheet {
 
   private List<SheetState.Button> buttons() {
     List<SheetState.Button> buttons = new ArrayList<>();
-    if (paper.isPresent()) {
+    if (!refused) {
       buttons.add(new SheetState.Button("save", "Save as PDF", true));
       buttons.add(new SheetState.Button("elsewhere", "Save elsewhere …", false));
       buttons.add(new SheetState.Button("open", "Open as PDF", false));
@@ -180,8 +182,17 @@ public final class PaperSheet extends ShownSheet {
                 written(file);
                 desk.outside().open(file, not -> not.ifPresent(this::say));
               });
-      default -> desk.outside().print(now, this::say);
+      default -> print(now);
     }
+  }
+
+  private void print(MadePaper now) {
+    desk.outside().print(now, not -> say(not.orElse("Handed to the printer.")));
+  }
+
+  @Override
+  public void onPaper() {
+    paper.ifPresent(this::print);
   }
 
   private void written(String file) {
@@ -201,6 +212,11 @@ public final class PaperSheet extends ShownSheet {
   @Override
   public void enter(At at, String text) {
     // Nothing is written here.
+  }
+
+  @Override
+  public boolean inPassing() {
+    return true;
   }
 
   @Override

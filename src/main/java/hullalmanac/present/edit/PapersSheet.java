@@ -37,11 +37,19 @@ public final class PapersSheet extends ShownSheet {
   }
 
   private final Id<Boat> boat;
-  private Optional<LocalDate> visit = Optional.empty();
+  private Optional<LocalDate> visit;
 
   public PapersSheet(Desk desk, Id<Boat> boat) {
+    this(desk, boat, Optional.empty());
+  }
+
+  /**
+   * @param visit the day of a visit that was done, to begin with
+   */
+  PapersSheet(Desk desk, Id<Boat> boat, Optional<LocalDate> visit) {
     super(desk);
     this.boat = boat;
+    this.visit = visit;
   }
 
   private Optional<Boat> one(Fleet fleet) {
@@ -55,11 +63,11 @@ public final class PapersSheet extends ShownSheet {
     blocks.add(
         new SheetState.Form(
             "visit",
-            "Of a visit",
+            "",
             List.of(
                 new SheetState.Field(
                     "day",
-                    "Visit",
+                    "Of the visit of",
                     new Input.Choice(choices(fleet)),
                     visit.map(d -> words(fleet, d)).orElse(NEWEST),
                     Said.NOTHING))));

@@ -326,6 +326,11 @@ public final class ShellPresenter implements Desk {
     }
   }
 
+  /** Opens what is shown as it would be printed. */
+  public void onPaper() {
+    new OnPaper(this).open(trail.now());
+  }
+
   /** Opens the bin. */
   public void openBin() {
     open(new BinSheet(this));
@@ -392,7 +397,8 @@ public final class ShellPresenter implements Desk {
         this::failed);
   }
 
-  private void say(String sentence) {
+  /** Says why something did not go, until the next act. */
+  void say(String sentence) {
     trouble = Optional.of(sentence);
     publish();
   }

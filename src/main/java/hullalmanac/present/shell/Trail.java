@@ -60,8 +60,15 @@ final class Trail {
     return Optional.of(now());
   }
 
-  /** Leaves a sheet for the newest spot before it that has none; there always is one. */
+  /**
+   * Leaves a sheet for the newest spot before it that has none, which there always is; one that is
+   * looked at in passing for what came before it.
+   */
   Spot leave() {
+    if (at > 0 && now().sheet().filter(Sheet::inPassing).isPresent()) {
+      at--;
+      return now();
+    }
     while (at > 0 && now().sheet().isPresent()) {
       at--;
     }

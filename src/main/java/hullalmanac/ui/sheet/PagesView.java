@@ -91,7 +91,7 @@ final class PagesView extends JPanel {
             RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
         g.drawImage(image, 0, 0, getWidth(), getHeight(), null);
       }
-      g.setColor(Theme.colour("line"));
+      g.setColor(Theme.colour("cardLine"));
       g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
       g.dispose();
     }

@@ -8,22 +8,18 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.Bench;
-import hullalmanac.present.Outside;
+import hullalmanac.fixture.Beside;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Picture;
 import hullalmanac.present.sheet.SheetState;
-import hullalmanac.service.MadePaper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
@@ -142,11 +138,11 @@ class PapersSheetTest {
     of(boat(true));
     bench.sheet().press("estimate");
     bench.sheet().press("open");
-    assertThat(beside.opened).containsExactly(written().get(0).toString());
+    assertThat(beside.opened()).containsExactly(written().get(0).toString());
     bench.sheet().press("print");
-    assertThat(beside.printed).hasSize(1);
-    assertThat(beside.printed.get(0).texts().get(0)).contains(boat(true).name());
-    assertThat(words()).contains("Handed over.");
+    assertThat(beside.printed()).hasSize(1);
+    assertThat(beside.printed().get(0).texts().get(0)).contains(boat(true).name());
+    assertThat(words()).contains("Handed to the printer.");
   }
 
   @Test
@@ -189,38 +185,5 @@ class PapersSheetTest {
     String day = oldest.split(" ", 2)[0];
     String year = oldest.substring(oldest.length() - 4);
     assertThat(pages().get(0).words()).containsPattern("Visit " + day + " .*" + year);
-  }
-
-  /** A computer that notes what it is asked. */
-  private static final class Beside implements Outside {
-    private final Path chosen;
-    private final List<String> opened = new ArrayList<>();
-    private final List<MadePaper> printed = new ArrayList<>();
-
-    Beside(Path chosen) {
-      this.chosen = chosen;
-    }
-
-    @Override
-    public void open(String file, Consumer<Optional<String>> said) {
-      opened.add(file);
-      said.accept(Optional.empty());
-    }
-
-    @Override
-    public void mail(String link, Consumer<Optional<String>> said) {
-      throw new AssertionError("nobody asked for mail");
-    }
-
-    @Override
-    public void print(MadePaper paper, Consumer<String> said) {
-      printed.add(paper);
-      said.accept("Handed over.");
-    }
-
-    @Override
-    public Optional<String> where(String name, String kind) {
-      return Optional.of(chosen.toString());
-    }
   }
 }
