@@ -174,7 +174,7 @@ class ContactsServiceTest {
         new Paper(
             "Report",
             "Arctic Tern",
-            new Paper.Sender("Tern & Tide", List.of(), ""),
+            new Paper.Sender("Tern & Tide", List.of(), "", ""),
             Business.Paper.A4,
             List.of());
     MadePaper report = edits.papers().make(paper, LocalDate.of(2026, 5, 1));

@@ -22,6 +22,7 @@ final class PaperHtml {
   private static final double PHOTO_HEIGHT = 62;
   private static final double MARK_WIDTH = 50;
   private static final double MARK_HEIGHT = 16;
+  private static final double MARK_ON_CARD = 0.55;
   private static final double CHART_WIDTH = 170;
 
   private final FontCover cover;
@@ -51,7 +52,7 @@ final class PaperHtml {
     out.append("\"/><style>");
     out.append(escaped(PaperStyle.of(paper, cover.text(name))));
     out.append("</style></head><body>");
-    letterhead(paper.sender());
+    letterhead(paper.sender(), paper.form() == Paper.Form.CARD ? MARK_ON_CARD : 1);
     List<Block> blocks = paper.blocks();
     int first = !blocks.isEmpty() && blocks.get(0) instanceof Block.Recipient ? 1 : 0;
     blocks.stream().limit(first).forEach(this::block);
@@ -64,8 +65,8 @@ final class PaperHtml {
     return out.append("</body></html>").toString();
   }
 
-  private void letterhead(Paper.Sender sender) {
-    photos.show(sender.mark()).ifPresent(m -> mark(m, "The mark of " + sender.name()));
+  private void letterhead(Paper.Sender sender, double share) {
+    photos.show(sender.mark()).ifPresent(m -> mark(m, share, "The mark of " + sender.name()));
     styled("p", "sender", sender.name());
     List<String> lines = new ArrayList<>(sender.address());
     if (!sender.taxNumber().isBlank()) {
@@ -77,8 +78,8 @@ final class PaperHtml {
     out.append("<div class=\"rule\"></div>");
   }
 
-  private void mark(PaperPhotos.Shown mark, String words) {
-    double scale = Math.min(MARK_WIDTH / mark.width(), MARK_HEIGHT / mark.height());
+  private void mark(PaperPhotos.Shown mark, double share, String words) {
+    double scale = share * Math.min(MARK_WIDTH / mark.width(), MARK_HEIGHT / mark.height());
     out.append("<div class=\"mark\"><img src=\"").append(text(mark.address()));
     out.append("\" alt=\"").append(text(words));
     out.append(size(mark.width() * scale, mark.height() * scale)).append("/></div>");

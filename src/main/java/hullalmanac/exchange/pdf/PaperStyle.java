@@ -70,6 +70,7 @@ final class PaperStyle {
       p { margin: 0 0 1mm 0; }
       .sender { font-size: 11pt; }
       .address { font-size: 7pt; }
+      .mark { margin: 0 0 1mm 5mm; }
       .rule { margin: 1mm 0 2.5mm 0; }
       .recipient { margin: 2mm 0 3mm 0; font-size: 9pt; }
       h1 { font-size: 13pt; margin: 0; }

@@ -281,6 +281,13 @@ public final class LetterSheet extends ShownSheet {
   }
 
   @Override
+  public void onPaper() {
+    if (about == LetterKind.DUE) {
+      card();
+    }
+  }
+
+  @Override
   public Topic topic() {
     return Topic.LETTERS;
   }

@@ -321,6 +321,11 @@ public final class ReminderSheet extends ShownSheet {
   }
 
   @Override
+  public void onPaper() {
+    card();
+  }
+
+  @Override
   public Topic topic() {
     return Topic.REMINDERS;
   }

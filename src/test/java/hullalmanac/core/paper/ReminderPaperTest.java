@@ -32,7 +32,7 @@ class ReminderPaperTest {
         With.component(
             Business.unnamed(),
             "letterhead",
-            new Business.Letterhead(letterhead, "TX 998 877 665"));
+            new Business.Letterhead(letterhead, "TX 998 877 665", ""));
     return ReminderPaper.of(business, new Made(48.4).boat(), to, due, "Dear Nell,\nshall I come?");
   }
 

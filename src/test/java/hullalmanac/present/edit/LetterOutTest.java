@@ -285,7 +285,7 @@ class LetterOutTest {
     Standing standing = toTell();
     letter(standing.boat());
     bench.write("body", "text", "Ahoy, a word from the slipway.");
-    bench.sheet().press("card");
+    bench.sheet().onPaper();
     SheetState.Page page =
         bench.state().blocks().stream()
             .filter(SheetState.Pages.class::isInstance)

@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -117,6 +118,25 @@ class ReminderSheetTest {
     assertThat(of(boat).log()).extracting(Reminder.Said::what).containsExactly(ReminderEvent.TOLD);
     bench.sheet().press("declined");
     assertThat(of(boat).stateOn(DAY)).isEqualTo(ReminderState.DECLINED);
+  }
+
+  @Test
+  @Tag("slow")
+  void whatIsToBeToldIsPutOnACard() {
+    Id<Boat> boat = toTell();
+    bench.sheet().press("card");
+    assertThat(bench.state().title()).endsWith(": A reminder");
+    assertThat(bench.state().facts()).endsWith(" A6");
+    assertThat(
+            bench.state().blocks().stream()
+                .filter(SheetState.Pages.class::isInstance)
+                .flatMap(b -> ((SheetState.Pages) b).pages().stream())
+                .map(SheetState.Page::words)
+                .reduce("", String::concat))
+        .contains("Dear ", "A forecast, not a guarantee.");
+    bench.presenter().leave();
+    assertThat(buttons()).contains("card");
+    assertThat(bench.almanac().reminders()).noneMatch(r -> r.boat().equals(boat));
   }
 
   @Test
