@@ -65,12 +65,22 @@ public final class BesideWindow implements Outside {
 
   @Override
   public void print(MadePaper paper, Consumer<Optional<String>> said) {
-    if (PrinterJob.lookupPrintServices().length == 0) {
-      said.accept(
-          Optional.of(
-              "No printer is set up on this computer. Save the paper, and print it elsewhere."));
-      return;
-    }
+    // Printers on a network take their time to be found.
+    aside(
+        () -> {
+          boolean any = PrinterJob.lookupPrintServices().length > 0;
+          SwingUtilities.invokeLater(
+              any
+                  ? () -> choosePrinter(paper, said)
+                  : () ->
+                      said.accept(
+                          Optional.of(
+                              "No printer is set up on this computer. Save the paper, and print it"
+                                  + " elsewhere.")));
+        });
+  }
+
+  private static void choosePrinter(MadePaper paper, Consumer<Optional<String>> said) {
     PrinterJob job = PrinterJob.getPrinterJob();
     job.setJobName(paper.paper().name());
     if (job.printDialog()) {
