@@ -31,6 +31,7 @@ public enum Topic {
   RECKONER("guide/README.md#reckoner"),
   FIND("guide/README.md#find"),
   SETTINGS("guide/README.md#settings"),
+  CALENDARS("guide/README.md#calendars"),
   LOOKS("guide/README.md#how-it-looks"),
   PRACTICE("guide/README.md#practice-values"),
   RECORD("guide/record.md"),

@@ -1,6 +1,5 @@
 package hullalmanac.present.shell;
 
-import hullalmanac.core.find.Target;
 import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
@@ -23,6 +22,7 @@ import hullalmanac.present.edit.OthersSheet;
 import hullalmanac.present.edit.ReminderSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.help.HelpPresenter;
+import hullalmanac.present.house.CalendarFollower;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
@@ -35,6 +35,7 @@ import hullalmanac.present.takings.TakingsPresenter;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,6 +70,7 @@ public final class ShellPresenter implements Desk {
   private final OwnerPresenter owner;
   private final CardPresenter card = new CardPresenter(this, this::tell);
   private final HelpPresenter help;
+  private final CalendarFollower calendar;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
   private final DueNotice due = new DueNotice();
@@ -93,10 +95,12 @@ public final class ShellPresenter implements Desk {
             this::openList,
             this::openCatchUp);
     this.boats = new BoatsPresenter(this, this::openList, this::openCard);
-    this.find = new FindPresenter(tasks, this::open);
+    this.find = new FindPresenter(tasks, new Found(this)::open);
     this.owner = new OwnerPresenter(service, tasks);
     this.help = new HelpPresenter(tasks);
-    this.settings = new SettingsPresenter(this, () -> house);
+    this.calendar = new CalendarFollower(tasks, edits, () -> house);
+    this.settings = new SettingsPresenter(this, () -> house, calendar);
+    calendar.onTold(this::toldOfCalendars);
   }
 
   /** Says that something went wrong, and where the report of it lies. */
@@ -215,11 +219,26 @@ public final class ShellPresenter implements Desk {
     if (notices.isCrash(notice)) {
       help.open(Topic.ABOUT);
     }
+    if (notices.isCalendar(notice)) {
+      calendar.tick();
+    }
     notices.press(
         notice,
         house,
         other -> open(new OthersSheet(this, house, other, notices.zone(), this::lookAround)));
     lookAround();
+  }
+
+  private void toldOfCalendars() {
+    notices.calendar(calendar.trouble());
+    settings.tick();
+    trail.now().sheet().ifPresent(Sheet::tick);
+    publish();
+  }
+
+  @Override
+  public Optional<String> busyOn(LocalDate day) {
+    return calendar.busyOn(day);
   }
 
   private void planVisits() {
@@ -252,6 +271,7 @@ public final class ShellPresenter implements Desk {
           } else {
             timed.tick();
             reckoner.tick();
+            calendar.tick();
             trail.now().sheet().ifPresent(Sheet::tick);
           }
         },
@@ -452,6 +472,7 @@ public final class ShellPresenter implements Desk {
     find.show(after);
     owner.show(after);
     card.show(after);
+    calendar.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
     List<Runnable> due = List.copyOf(afterwards);
@@ -517,31 +538,6 @@ public final class ShellPresenter implements Desk {
   public void startFinding() {
     rememberBoat();
     find.open();
-  }
-
-  /** Goes to what was found. */
-  private void open(Target target) {
-    if (target instanceof Target.ToVisit found) {
-      openBoat(found.boat());
-      boats.openVisit(found.visit());
-    } else if (target instanceof Target.OnBoat found) {
-      openBoat(found.boat());
-    } else if (target instanceof Target.ToParty found) {
-      people.choose(found.party());
-      go(Place.PEOPLE);
-    } else if (target instanceof Target.ToHarbour found) {
-      ahead.chooseHarbour(found.harbour());
-      go(Place.AHEAD);
-    } else if (target instanceof Target.ToInvoice found) {
-      takings.choose(found.invoice());
-      go(Place.TAKINGS);
-    } else if (target instanceof Target.ToEstimate found) {
-      takings.chooseEstimate(found.estimate());
-      go(Place.TAKINGS);
-    } else if (target instanceof Target.ToProduct found) {
-      shelf.choose(found.product());
-      go(Place.SHELF);
-    }
   }
 
   /** Keeps in mind for finding, and for going back, which boat is shown. */

@@ -63,7 +63,12 @@ final class FieldView extends JPanel {
     } else {
       input.setToolTipText(field.label());
     }
-    add(input, "hmin 32, wmin 60");
+    if (field.input() instanceof Input.FileName file) {
+      FileChoice choice = new FileChoice(input, file, name -> put(name));
+      add(choice, "wmin 0");
+    } else {
+      add(input, "hmin 32, wmin 60");
+    }
     add(said, "wmin 60");
     said.setVisible(false);
   }
@@ -88,6 +93,8 @@ final class FieldView extends JPanel {
     JTextField line = new JTextField();
     if (field.input() instanceof Input.Line hinted) {
       line.putClientProperty("JTextField.placeholderText", hinted.hint());
+    } else if (field.input() instanceof Input.FileName) {
+      line.putClientProperty("JTextField.showClearButton", true);
     } else {
       line.setEditable(false);
     }
@@ -169,6 +176,12 @@ final class FieldView extends JPanel {
     if (!showing) {
       say(sheet.say(at, text()));
     }
+  }
+
+  /** Puts a text in as if it were typed and left. */
+  private void put(String text) {
+    ((JTextComponent) input).setText(text);
+    take();
   }
 
   private String text() {
