@@ -16,6 +16,8 @@ public enum Topic {
   CATCH_UP("guide/README.md#evening-catch-up"),
   OWNER("guide/README.md#show-the-owner"),
   PEOPLE("guide/README.md#people"),
+  CARDS("guide/README.md#contact-cards"),
+  ALIKE("guide/README.md#who-may-be-the-same"),
   SHELF("guide/README.md#shelf"),
   SUPPLIES("guide/README.md#supplies"),
   SAID_AND_SEEN("guide/README.md#said-and-seen"),

@@ -2,7 +2,6 @@ package hullalmanac.present.edit;
 
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.guide.Topic;
-import hullalmanac.core.record.With;
 import hullalmanac.present.Desk;
 import hullalmanac.present.house.CalendarFollower;
 import hullalmanac.present.house.Calendars;
@@ -71,16 +70,13 @@ public final class CalendarSheet extends ShownSheet {
   }
 
   private static FieldOf<Calendars> file(
-      String id, String label, Input input, Function<Calendars, Optional<String>> get) {
-    return new FieldOf<>(
+      String id, String label, Input.FileName input, Function<Calendars, Optional<String>> get) {
+    return FieldMaker.file(
         id,
         label,
         input,
         c -> get.apply(c).orElse(""),
-        (c, typed) ->
-            new Entry.Read<>(
-                With.component(c, id, Optional.of(typed.strip()).filter(text -> !text.isEmpty())),
-                ""));
+        name -> Optional.of(name).filter(n -> !n.isEmpty()));
   }
 
   private Optional<FieldOf<Calendars>> field(Fleet fleet, At at) {

@@ -36,13 +36,13 @@ final class FilesView extends DropFrame {
     choose.addActionListener(e -> choose());
     ways.add(choose, "hmin 32");
     ways.add(
-        Labels.wrapped("or drop it here, or paste it or a copied table with Ctrl+V", true),
+        Labels.wrapped("or drop it here, or paste it or " + state.copied() + " with Ctrl+V", true),
         "wmin 60");
     add(ways, "wmin 0");
     takeInto(
         new SheetTransfer(sheet, state.id(), SheetTransfer.TABLES),
         SheetTransfer.TABLES,
-        "A file: drop it here, or paste it or a copied table with Ctrl+V");
+        "A file: drop it here, or paste it or " + state.copied() + " with Ctrl+V");
     show(state);
   }
 
