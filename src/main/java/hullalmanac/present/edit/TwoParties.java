@@ -29,7 +29,7 @@ record TwoParties(Party known, Party other, String here, String there) {
   SheetState.Table table(boolean one, List<List<String>> more) {
     List<List<String>> rows = new ArrayList<>();
     for (SideBySide side : SideBySide.of(known, other)) {
-      if (!side.known().isBlank() || !side.other().isBlank()) {
+      if (says(side)) {
         rows.add(
             List.of(
                 side.field().words(),
@@ -38,16 +38,31 @@ record TwoParties(Party known, Party other, String here, String there) {
                 one ? becomes(side) : side.differ() ? "not the same" : ""));
       }
     }
-    more.forEach(m -> rows.add(List.of(m.get(0), m.get(1), m.get(2), one ? "both" : "")));
+    for (List<String> both : more) {
+      if (!both.get(1).isEmpty() || !both.get(2).isEmpty()) {
+        boolean kept = one && !both.get(2).isEmpty();
+        rows.add(List.of(both.get(0), both.get(1), both.get(2), kept ? "come along" : ""));
+      }
+    }
     return new SheetState.Table(
-        "", List.of("What", Texts.capital(here), Texts.capital(there), "What becomes"), rows, "");
+        "",
+        List.of("What", Texts.capital(here), Texts.capital(there), "What comes of it"),
+        rows,
+        "");
+  }
+
+  /** That both are people, or firms, need not be said. */
+  private static boolean says(SideBySide side) {
+    return side.field() == SideBySide.Field.KIND
+        ? side.differ()
+        : !side.known().isBlank() || !side.other().isBlank();
   }
 
   private String becomes(SideBySide side) {
     return switch (side.usual()) {
       case OTHER -> "is filled in";
-      case BOTH -> "not the same; " + there + " goes into the note";
-      case KNOWN -> side.differ() ? "not the same; " + here + " stays" : "";
+      case BOTH -> "not the same; " + there + "’s is kept in the note";
+      case KNOWN -> side.differ() ? "not the same; " + here + "’s stays" : "";
     };
   }
 

@@ -62,7 +62,7 @@ public final class SettingsPresenter {
     pages.put(new Page("Letters", "How they are worded"), () -> new WordingSheet(desk));
     pages.put(new Page("How it looks", "Light or dark, size, targets"), () -> new LookSheet(looks));
     pages.put(
-        new Page("Calendars", "One that follows the record, busy days of another"),
+        new Page("Calendars", "Following the record, busy days"),
         () -> new CalendarSheet(desk, calendar));
     pages.put(
         new Page("The record and its copies", "Where it lies, moving, a second place"),

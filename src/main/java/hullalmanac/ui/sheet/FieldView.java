@@ -11,6 +11,7 @@ import hullalmanac.ui.widget.Typing;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -95,6 +96,8 @@ final class FieldView extends JPanel {
       line.putClientProperty("JTextField.placeholderText", hinted.hint());
     } else if (field.input() instanceof Input.FileName) {
       line.putClientProperty("JTextField.showClearButton", true);
+      Consumer<JTextComponent> clear = cleared -> put("");
+      line.putClientProperty("JTextField.clearCallback", clear);
     } else {
       line.setEditable(false);
     }
