@@ -1,6 +1,7 @@
 package hullalmanac.app;
 
 import hullalmanac.app.process.Aside;
+import hullalmanac.app.process.BesideWindow;
 import hullalmanac.app.process.FrontDoor;
 import hullalmanac.app.process.SystemTint;
 import hullalmanac.cli.CliContext;
@@ -415,6 +416,7 @@ final class WindowStart {
         new ShellPresenter(
             FleetService.of(opened.record), new EditService(opened.record), opened.tasks);
     presenter.livesIn(opened);
+    presenter.reaches(new BesideWindow());
     presenter.help().of(installed.on(opened.record.folder()));
     shown = Optional.of(presenter);
     opened.said.ifPresent(presenter::tell);

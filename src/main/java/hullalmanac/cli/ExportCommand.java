@@ -30,10 +30,17 @@ final class ExportCommand implements Callable<Integer> {
   @Option(names = "--private", description = "write keys, gate codes and absences too")
   private boolean withSecrets;
 
+  @Option(
+      names = "--papers",
+      description =
+          "write papers as PDF too: each boat's history, each invoice, what is due, how long"
+              + " products last, the takings of each year; takes a while")
+  private boolean withPapers;
+
   @Override
   public Integer call() {
     try (RecordService record = parent.openReadOnly()) {
-      ExportService.Done done = ExportService.export(record, folder, withSecrets);
+      ExportService.Done done = ExportService.export(record, folder, withSecrets, withPapers);
       spec.commandLine().getOut().println("Written to " + folder + ".");
       if (done.secretsLeftOut() > 0) {
         spec.commandLine()
@@ -43,6 +50,10 @@ final class ExportCommand implements Callable<Integer> {
                     + done.secretsLeftOut()
                     + " berths were left out; --private writes them too.");
       }
+      done.missing().stream()
+          .map(
+              f -> "The picture " + f + " is not in the record's folder any more; it was left out.")
+          .forEach(spec.commandLine().getErr()::println);
     }
     return 0;
   }

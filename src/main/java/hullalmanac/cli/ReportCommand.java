@@ -1,6 +1,7 @@
 package hullalmanac.cli;
 
 import hullalmanac.core.record.Coded;
+import hullalmanac.service.MadePaper;
 import hullalmanac.service.PaperService;
 import hullalmanac.service.Papers;
 import hullalmanac.service.RecordService;
@@ -91,10 +92,11 @@ final class ReportCommand implements Callable<Integer> {
       if (outcome instanceof Papers.Refused refused) {
         throw new GivenWrong(refused.sentence());
       }
-      PaperService.Written written =
-          PaperService.write(record, ((Papers.Ready) outcome).paper(), file);
-      written.lacking().forEach(spec.commandLine().getErr()::println);
-      spec.commandLine().getOut().println("Written to " + written.file());
+      MadePaper made =
+          new MadePaper.Maker(record.photos()).make(((Papers.Ready) outcome).paper(), day);
+      PaperService.write(made, file);
+      made.lacking().forEach(spec.commandLine().getErr()::println);
+      spec.commandLine().getOut().println("Written to " + file);
     }
     return 0;
   }

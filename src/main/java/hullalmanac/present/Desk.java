@@ -67,6 +67,9 @@ public interface Desk {
   /** New ids. */
   IdSource ids();
 
+  /** What the computer offers beside the window. */
+  Outside outside();
+
   /** Opens a sheet. */
   void open(Sheet sheet);
 

@@ -1,6 +1,5 @@
 package hullalmanac.service;
 
-import hullalmanac.core.paper.Paper;
 import hullalmanac.core.record.Act;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
@@ -71,12 +70,24 @@ public final class EditService {
     return mail().letter(draft, to, day, record.folder());
   }
 
+  /** What lays papers out; it works without the record being asked. */
+  public MadePaper.Maker papers() {
+    return new MadePaper.Maker(record.photos());
+  }
+
   /**
    * Writes a paper as PDF into a folder of its own in the record; one of the same name and day is
    * written over.
+   *
+   * @return the path of its file
    */
-  public PaperService.Written writePaper(Paper paper, LocalDate day) {
-    return PaperService.inRecord(record, paper, day);
+  public String writePaper(MadePaper paper) {
+    return PaperService.inRecord(record, paper).toString();
+  }
+
+  /** Writes a paper as PDF where one wants it. */
+  public void writePaper(MadePaper paper, String file) {
+    PaperService.write(paper, Path.of(file));
   }
 
   /**

@@ -4,6 +4,7 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.IdSource;
+import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.RecordRules;
 import hullalmanac.core.takings.SumRules;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Brings a folder of lists into a record: all of it, or nothing and every problem. */
 public final class ImportService {
@@ -72,7 +74,7 @@ public final class ImportService {
 
   /** Photo files go first and rows second, so that a row never names a file that is not there. */
   private static Outcome add(RecordService open, Path lists, Almanac additions) {
-    PhotoFiles.copy(lists.resolve("photos"), open.photos(), additions.photos());
+    PhotoFiles.copy(lists.resolve("photos"), open.photos(), additions.pictures());
     open.change("import of " + lists.getFileName(), Edit.all(additions));
     return new Done(rows(additions));
   }
@@ -85,20 +87,22 @@ public final class ImportService {
         rules.addAll(SumRules.problems(existing, read.additions()));
       }
       rules.forEach(p -> problems.add(placed(p, read)));
-      PhotoFiles.missing(lists.resolve("photos"), read.additions().photos())
-          .forEach(
-              (photo, message) ->
-                  problems.add(
-                      placed(
-                          new Problem(
-                              hullalmanac.core.record.Kind.PHOTO,
-                              photo.key(),
-                              "file",
-                              message,
-                              "Put the picture into the folder photos beside the lists"),
-                          read)));
+      Map<String, String> missing =
+          PhotoFiles.missing(lists.resolve("photos"), read.additions().pictures());
+      read.additions().photos().stream()
+          .filter(p -> missing.containsKey(p.file()))
+          .map(p -> noPicture(Kind.PHOTO, p.key(), "file", missing.get(p.file())))
+          .forEach(p -> problems.add(placed(p, read)));
+      Optional.ofNullable(missing.get(read.additions().business().letterhead().mark()))
+          .map(why -> noPicture(Kind.BUSINESS, "", "mark", why))
+          .ifPresent(p -> problems.add(placed(p, read)));
     }
     return problems;
+  }
+
+  private static Problem noPicture(Kind kind, String key, String field, String why) {
+    return new Problem(
+        kind, key, field, why, "Put the picture into the folder photos beside the lists");
   }
 
   private static CsvProblem placed(Problem p, CsvSet.ReadResult read) {

@@ -96,7 +96,19 @@ public final class Papers {
       Optional<String> boat,
       Optional<LocalDate> visit,
       Optional<String> number,
-      Optional<Integer> year) {}
+      Optional<Integer> year) {
+    /** A paper of the whole record, as of the day. */
+    public static Asked ofAll(Sort sort) {
+      return new Asked(
+          sort, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** The takings of a year. */
+    public static Asked ofYear(int year) {
+      return new Asked(
+          Sort.YEAR, Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(year));
+    }
+  }
 
   /** What came of it. */
   public sealed interface Outcome {}

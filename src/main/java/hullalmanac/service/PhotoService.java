@@ -220,6 +220,30 @@ public final class PhotoService {
     return boats + ": " + (rows.size() == 1 ? "a photo" : rows.size() + " photos") + " added";
   }
 
+  /**
+   * A picture that was kept for the letterhead.
+   *
+   * @param name of its file among the photos; absent where it was refused
+   * @param refused why, a sentence
+   */
+  public record Mark(Optional<String> name, Optional<String> refused) {}
+
+  /** Keeps a picture for the letterhead, without a row; one that cannot be drawn is refused. */
+  public Mark mark(String file) {
+    PhotoReader.Outcome outcome = read(file);
+    if (!(outcome instanceof PhotoReader.Usable picture)) {
+      return new Mark(Optional.empty(), Optional.of(((PhotoReader.Refused) outcome).sentence()));
+    }
+    if (!picture.previewable()) {
+      return new Mark(
+          Optional.empty(),
+          Optional.of("This picture cannot be drawn here. Save it as PNG first."));
+    }
+    return new Mark(
+        Optional.of(PhotoFiles.store(Path.of(file), picture.format(), record.photos())),
+        Optional.empty());
+  }
+
   /** A small picture of a photo of the record, by the name of its file. */
   public Small small(String kept, int side) {
     return small(record.photos().resolve(kept), side);

@@ -1,6 +1,5 @@
 package hullalmanac.service;
 
-import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.store.Database;
 import java.io.IOException;
@@ -30,8 +29,8 @@ public final class SampleService {
       RecordService.Surroundings nobody =
           new RecordService.Surroundings(Clock.systemUTC(), () -> 0, "sample", 0);
       try (RecordService sample = RecordService.openReadOnly(folder, nobody)) {
-        for (Photo photo : sample.almanac().photos()) {
-          unpack("photos/" + photo.file(), folder.resolve("photos").resolve(photo.file()));
+        for (String file : sample.almanac().pictures()) {
+          unpack("photos/" + file, folder.resolve("photos").resolve(file));
         }
       }
     } catch (IOException e) {

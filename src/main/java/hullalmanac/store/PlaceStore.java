@@ -30,6 +30,7 @@ final class PlaceStore {
           as_of
           address
           tax_number
+          mark
           paper
           first_day
           lead_weeks
@@ -105,7 +106,8 @@ final class PlaceStore {
                     row.coded(Business.DayOrder.class, "day_order"),
                     row.maybeReal("risk"),
                     row.maybeDay("as_of"),
-                    new Business.Letterhead(row.text("address"), row.text("tax_number")),
+                    new Business.Letterhead(
+                        row.text("address"), row.text("tax_number"), row.text("mark")),
                     new Business.Habits(
                         row.coded(Business.Paper.class, "paper"),
                         DayOfWeek.of(row.whole("first_day")),
@@ -162,6 +164,7 @@ final class PlaceStore {
               .set("as_of", b.asOf())
               .set("address", b.letterhead().address())
               .set("tax_number", b.letterhead().taxNumber())
+              .set("mark", b.letterhead().mark())
               .set("paper", b.habits().paper())
               .set("first_day", b.habits().firstDay().getValue())
               .set("lead_weeks", b.habits().leadWeeks())

@@ -29,7 +29,8 @@ public record SchemaStep(int number, String sql) {
           "0009-money.sql",
           "0010-wordings.sql",
           "0011-supplies.sql",
-          "0012-reminders.sql");
+          "0012-reminders.sql",
+          "0013-mark.sql");
 
   /** All steps of this program, in order. */
   public static List<SchemaStep> all() {

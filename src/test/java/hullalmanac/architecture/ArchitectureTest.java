@@ -147,7 +147,8 @@ class ArchitectureTest {
                   "java.awt..",
                   "javax.imageio..",
                   "org.w3c.dom..",
-                  "com.openhtmltopdf..")),
+                  "com.openhtmltopdf..",
+                  "org.apache.pdfbox..")),
           Map.entry(
               "exchange.ical", List.of("java.io..", "biweekly..", "com.github.mangstadt.vinnie..")),
           Map.entry(

@@ -92,6 +92,9 @@ final class Draft {
     return surfaces.stream().filter(s -> s.boat().equals(boat.id())).toList();
   }
 
+  /** The picture on the letterhead. */
+  String mark = "";
+
   Almanac almanac() {
     return new Almanac(
         new Business(
@@ -101,7 +104,7 @@ final class Draft {
             Business.DayOrder.DAY_FIRST,
             Optional.empty(),
             Optional.of(AS_OF),
-            new Business.Letterhead("Boatshed Lane 3, Quillhaven", ""),
+            new Business.Letterhead("Boatshed Lane 3, Quillhaven", "", mark),
             Business.Habits.USUAL,
             Practice.STANDARD,
             BILLING),

@@ -29,7 +29,7 @@ final class SamplePhotos {
 
   private SamplePhotos() {}
 
-  /** Adds photos to the draft and returns their files by name. */
+  /** Adds photos and the mark to the draft and returns their files by name. */
   static Map<String, byte[]> add(Draft d) {
     Map<String, byte[]> files = new TreeMap<>();
     int n = 0;
@@ -61,6 +61,9 @@ final class SamplePhotos {
         n++;
       }
     }
+    byte[] mark = SampleMark.png();
+    d.mark = PhotoFiles.sha256(mark) + ".png";
+    files.put(d.mark, mark);
     return files;
   }
 

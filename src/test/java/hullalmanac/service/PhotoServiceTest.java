@@ -113,7 +113,8 @@ class PhotoServiceTest {
             })
         .anySatisfy(p -> assertThat(p.file()).isEqualTo(PhotoFiles.sha256(heic) + ".heic"))
         .anySatisfy(p -> assertThat(p.takenAt()).isEmpty());
-    assertThat(PhotoFiles.missing(record.photos(), rows)).isEmpty();
+    assertThat(PhotoFiles.missing(record.photos(), rows.stream().map(Photo::file).toList()))
+        .isEmpty();
     assertThat(record.standing().undo().map(Act::what))
         .get()
         .asString()

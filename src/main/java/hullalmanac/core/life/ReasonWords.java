@@ -56,7 +56,7 @@ final class ReasonWords {
               + " were seen bare; half last about "
               + months(seen.middleMonths());
     }
-    return List.of(lives, frequency(risk) + " are bare by");
+    return List.of(lives, frequency(risk) + " are bare by then");
   }
 
   /** The day a coat was laid and the day of its forecast. */

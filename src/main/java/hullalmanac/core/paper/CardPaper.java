@@ -1,12 +1,12 @@
 package hullalmanac.core.paper;
 
 import hullalmanac.core.card.JobCard;
+import hullalmanac.core.card.StepWords;
 import hullalmanac.core.card.Stop;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.Caution;
 import hullalmanac.core.report.DateWords;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,17 +14,29 @@ import java.util.List;
 public final class CardPaper {
   private CardPaper() {}
 
-  /** Puts a card on paper. */
+  /** Puts a card on paper, with a line on which to write when one is back. */
   public static Paper of(Almanac almanac, JobCard card) {
+    return of(almanac, card, "");
+  }
+
+  /**
+   * Puts a card on paper.
+   *
+   * @param back when one is expected back, in words; blank where nobody said
+   */
+  public static Paper of(Almanac almanac, JobCard card, String back) {
     List<Block> blocks = new ArrayList<>();
     List<Block.Fact> facts = new ArrayList<>();
     facts.add(new Block.Fact("Day", DateWords.full(card.visit().day())));
     if (!card.place().isBlank()) {
       facts.add(new Block.Fact("Where", card.place()));
     }
-    card.runoff().ifPresent(r -> facts.add(new Block.Fact("Runoff", r)));
+    facts.add(new Block.Fact("Runoff", card.runoff().orElse(StepWords.NO_RUNOFF)));
+    text(facts, "Expected back", back);
     blocks.add(new Block.Facts(facts));
-    blocks.add(new Block.Blanks(List.of("Expected back, and who knows of it")));
+    blocks.add(
+        new Block.Blanks(
+            List.of(back.isBlank() ? "Expected back, and who knows of it" : "Who knows of it")));
     if (card.steps().isEmpty()) {
       blocks.add(new Block.Words("No step is planned yet."));
     }
@@ -63,22 +75,17 @@ public final class CardPaper {
                   + String.join(" ", step.stops().stream().map(Stop::sentence).toList())));
     }
     List<Block.Fact> facts = new ArrayList<>();
-    step.product().ifPresent(p -> facts.add(new Block.Fact("With", p.name())));
+    text(facts, "With", StepWords.product(step));
     step.dilution().ifPresent(d -> facts.add(new Block.Fact("Mixture", d.words())));
-    step.dwell()
-        .ifPresent(
-            d ->
-                facts.add(
-                    new Block.Fact(
-                        "Stays on",
-                        minutes(d.shortest(), d.longest())
-                            + (d.practice() ? " (common practice)" : " (its label)"))));
+    text(facts, "", String.join("\n", StepWords.mixes(step)));
     text(facts, "Pad", step.step().pad());
     text(facts, "Speed", step.step().speed());
     step.step().passes().ifPresent(p -> facts.add(new Block.Fact("Passes", p.toString())));
+    text(facts, "Note", step.step().note());
     if (!facts.isEmpty()) {
       blocks.add(new Block.Facts(facts));
     }
+    step.dwell().map(StepWords::dwell).ifPresent(d -> blocks.add(new Block.Words(d)));
     List<String> cautions = step.cautions().stream().map(Caution::text).distinct().toList();
     if (!cautions.isEmpty()) {
       blocks.add(new Block.Cautions(cautions));
@@ -91,11 +98,5 @@ public final class CardPaper {
     if (!text.isBlank()) {
       facts.add(new Block.Fact(name, text));
     }
-  }
-
-  private static String minutes(Duration shortest, Duration longest) {
-    long low = shortest.toMinutes();
-    long high = longest.toMinutes();
-    return (low == high || low == 0 ? "" : low + " to ") + high + " minutes";
   }
 }

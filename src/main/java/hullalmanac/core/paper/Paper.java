@@ -23,13 +23,19 @@ public record Paper(
     blocks = List.copyOf(blocks);
   }
 
+  /** What it is, and of what. */
+  public String name() {
+    return about.isBlank() ? title : title + ": " + about;
+  }
+
   /**
    * Whose paper it is.
    *
    * @param address lines of the address, with phone and mail where wanted
    * @param taxNumber blank where there is none
+   * @param mark the file of a picture among the photos of the record; blank where there is none
    */
-  public record Sender(String name, List<String> address, String taxNumber) {
+  public record Sender(String name, List<String> address, String taxNumber, String mark) {
     public Sender {
       Texts.require(name, "the name on a letterhead");
       address = List.copyOf(address);
@@ -39,7 +45,8 @@ public record Paper(
       return new Sender(
           business.name(),
           business.letterhead().address().lines().filter(l -> !l.isBlank()).toList(),
-          business.letterhead().taxNumber().strip());
+          business.letterhead().taxNumber().strip(),
+          business.letterhead().mark());
     }
   }
 

@@ -124,6 +124,15 @@ public record Almanac(
         Books.EMPTY);
   }
 
+  /** Names of all picture files that belong to the record. */
+  public List<String> pictures() {
+    String mark = business.letterhead().mark();
+    return Stream.concat(
+            photos.stream().map(Photo::file), Stream.of(mark).filter(m -> !m.isEmpty()))
+        .distinct()
+        .toList();
+  }
+
   /** All rows, kind after kind: each refers only to rows of kinds before it, or of its own. */
   public List<Row> rows() {
     Stream<Row> work =

@@ -47,10 +47,18 @@ public record Business(
    *
    * @param address lines of the address, with phone and mail where wanted
    * @param taxNumber as invoices need it; blank where there is none
+   * @param mark the file of a picture beside the name, named as a {@link Photo#file()}; blank where
+   *     there is none
    */
-  public record Letterhead(String address, String taxNumber) {
+  public record Letterhead(String address, String taxNumber, String mark) {
     /** Nothing but the name. */
-    public static final Letterhead BLANK = new Letterhead("", "");
+    public static final Letterhead BLANK = new Letterhead("", "", "");
+
+    public Letterhead {
+      if (!mark.isEmpty()) {
+        Photo.requireName(mark);
+      }
+    }
   }
 
   /**

@@ -23,6 +23,10 @@ public record Photo(
     implements Row {
   public Photo {
     Texts.key(key);
+    requireName(file);
+  }
+
+  static void requireName(String file) {
     if (!file.matches("[0-9a-f]{64}\\.[a-z0-9]{2,5}")) {
       throw new IllegalArgumentException(
           "a photo's file name is a SHA-256 in hex and an ending, not " + file);

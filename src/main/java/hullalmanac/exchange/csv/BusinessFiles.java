@@ -36,6 +36,7 @@ final class BusinessFiles {
               value("as_of"),
               text("address"),
               text("tax_number"),
+              value("mark"),
               value("paper"),
               value("first_day"),
               value("lead_weeks"),
@@ -67,6 +68,7 @@ final class BusinessFiles {
               .put("as_of", b.asOf())
               .put("address", b.letterhead().address())
               .put("tax_number", b.letterhead().taxNumber())
+              .put("mark", b.letterhead().mark())
               .put("paper", b.habits().paper())
               .put("first_day", b.habits().firstDay().name().toLowerCase(Locale.ROOT))
               .put("lead_weeks", b.habits().leadWeeks())
@@ -88,8 +90,6 @@ final class BusinessFiles {
               in.coded(Business.DayOrder.class, "day_order", usual.dayOrder());
           Optional<Double> risk = in.maybeReal("risk");
           Optional<LocalDate> asOf = in.maybeDay("as_of");
-          Business.Letterhead letterhead =
-              new Business.Letterhead(in.text("address"), in.text("tax_number"));
           Optional<Business.Habits> habits = habits(in, usual.habits());
           Practice practice =
               in.maybe("practice", Practice::parse, "Write it as risk-dark=0.25 shed=0.1")
@@ -104,7 +104,8 @@ final class BusinessFiles {
                       order,
                       risk,
                       asOf,
-                      letterhead,
+                      new Business.Letterhead(
+                          in.text("address"), in.text("tax_number"), in.text("mark")),
                       habits.orElseThrow(),
                       practice,
                       billing.orElseThrow()));

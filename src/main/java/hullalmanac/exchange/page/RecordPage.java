@@ -64,12 +64,14 @@ public final class RecordPage {
    * @param name of the business
    * @param lists of its record
    * @param left what was left out, a sentence; empty when nothing was
+   * @param papers addresses of files beside the page by what they are, in order
    */
-  public static String of(String name, List<OneList> lists, String left) {
-    return new RecordPage(lists).page(name, left);
+  public static String of(
+      String name, List<OneList> lists, String left, Map<String, String> papers) {
+    return new RecordPage(lists).page(name, left, papers);
   }
 
-  private String page(String name, String left) {
+  private String page(String name, String left, Map<String, String> papers) {
     String title = (name.isBlank() ? "" : name + ": ") + "the whole record";
     StringBuilder page = new StringBuilder();
     page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n")
@@ -84,11 +86,23 @@ public final class RecordPage {
       page.append("<li>" + link(boat.row(), boat.name()) + "</li>\n");
     }
     page.append("</ul>\n</nav>\n");
+    papers(page, papers);
     for (Boat boat : all) {
       section(page, boat.name(), Optional.of(boat.row()));
     }
     section(page, "What belongs to no boat", Optional.empty());
     return page.append("</body>\n</html>\n").toString();
+  }
+
+  private static void papers(StringBuilder page, Map<String, String> papers) {
+    if (!papers.isEmpty()) {
+      page.append("<section>\n<h2>Papers</h2>\n<ul>\n");
+      papers.forEach(
+          (words, file) ->
+              page.append("<li><a href=\"" + Markup.text(file) + "\">")
+                  .append(Markup.text(words) + "</a></li>\n"));
+      page.append("</ul>\n</section>\n");
+    }
   }
 
   private record Boat(Row row, String name) {}

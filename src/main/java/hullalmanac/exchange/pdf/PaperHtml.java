@@ -20,6 +20,8 @@ final class PaperHtml {
 
   private static final double PHOTO_WIDTH = 82;
   private static final double PHOTO_HEIGHT = 62;
+  private static final double MARK_WIDTH = 50;
+  private static final double MARK_HEIGHT = 16;
   private static final double CHART_WIDTH = 170;
 
   private final FontCover cover;
@@ -39,7 +41,7 @@ final class PaperHtml {
 
   /** Writes a paper. */
   String of(Paper paper) {
-    String name = paper.about().isBlank() ? paper.title() : paper.title() + ": " + paper.about();
+    String name = paper.name();
     out.append("<html lang=\"en\"><head><title>").append(text(name)).append("</title>");
     for (String meta : List.of("subject", "description")) {
       out.append("<meta name=\"").append(meta).append("\" content=\"").append(text(name));
@@ -63,6 +65,7 @@ final class PaperHtml {
   }
 
   private void letterhead(Paper.Sender sender) {
+    photos.show(sender.mark()).ifPresent(m -> mark(m, "The mark of " + sender.name()));
     styled("p", "sender", sender.name());
     List<String> lines = new ArrayList<>(sender.address());
     if (!sender.taxNumber().isBlank()) {
@@ -72,6 +75,13 @@ final class PaperHtml {
       styled("p", "address", String.join(" · ", lines));
     }
     out.append("<div class=\"rule\"></div>");
+  }
+
+  private void mark(PaperPhotos.Shown mark, String words) {
+    double scale = Math.min(MARK_WIDTH / mark.width(), MARK_HEIGHT / mark.height());
+    out.append("<div class=\"mark\"><img src=\"").append(text(mark.address()));
+    out.append("\" alt=\"").append(text(words));
+    out.append(size(mark.width() * scale, mark.height() * scale)).append("/></div>");
   }
 
   private void block(Block block) {

@@ -51,8 +51,11 @@ final class PaperPhotos {
     files.stream().distinct().toList().parallelStream().forEach(this::show);
   }
 
-  /** Makes one ready; nothing when it is not there or cannot be drawn. */
+  /** Makes one ready; nothing when it is not there, has no name, or cannot be drawn. */
   Optional<Shown> show(String file) {
+    if (file.isEmpty()) {
+      return Optional.empty();
+    }
     Ready known = ready.get(file);
     if (known != null) {
       return Optional.of(known.shown);

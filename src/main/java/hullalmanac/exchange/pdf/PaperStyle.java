@@ -15,8 +15,9 @@ final class PaperStyle {
       body { font-family: Roboto; font-size: 9.5pt; line-height: 1.4; color: #111; margin: 0; }
       p { margin: 0 0 2mm 0; }
       .sender { font-size: 14pt; font-weight: bold; color: #0F5C5C; margin: 0; }
+      .mark { float: right; margin: 0 0 2.5mm 8mm; }
       .address { font-size: 8pt; color: #444; margin: 0; }
-      .rule { border-top: 0.8pt solid #0F5C5C; margin: 2.5mm 0 6mm 0; }
+      .rule { clear: both; border-top: 0.8pt solid #0F5C5C; margin: 2.5mm 0 6mm 0; }
       .recipient { margin: 4mm 0 10mm 0; font-size: 10pt; }
       h1 { font-size: 19pt; line-height: 1.2; margin: 0 0 1mm 0; color: #111; }
       .about { font-size: 11pt; color: #333; margin: 0 0 5mm 0; }

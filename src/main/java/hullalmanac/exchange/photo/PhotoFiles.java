@@ -198,45 +198,44 @@ public final class PhotoFiles {
   }
 
   /**
-   * Photos whose files are not in a folder, or are not what their names say, and what is wrong with
-   * each.
+   * Files that are not in a folder, or are not what their names say, and what is wrong with each.
    */
-  public static Map<Photo, String> missing(Path folder, List<Photo> photos) {
-    Map<Photo, String> missing = new LinkedHashMap<>();
-    for (Photo photo : photos) {
-      Path file = folder.resolve(photo.file());
+  public static Map<String, String> missing(Path folder, List<String> files) {
+    Map<String, String> missing = new LinkedHashMap<>();
+    for (String name : files) {
+      Path file = folder.resolve(name);
       try {
         if (!Files.exists(file)) {
-          missing.put(photo, "there is no picture " + photo.file());
-        } else if (!photo.file().startsWith(sha256(file))) {
-          missing.put(photo, "the picture " + photo.file() + " is not what its name says");
+          missing.put(name, "there is no picture " + name);
+        } else if (!name.startsWith(sha256(file))) {
+          missing.put(name, "the picture " + name + " is not what its name says");
         }
       } catch (IOException e) {
-        missing.put(photo, "the picture " + photo.file() + " cannot be read");
+        missing.put(name, "the picture " + name + " cannot be read");
       }
     }
     return missing;
   }
 
   /**
-   * Copies the files of photos into a folder, each whole and on the disk before the next; those
-   * there already stay.
+   * Copies files of pictures into a folder, each whole and on the disk before the next; those there
+   * already stay.
    *
    * @throws RecordException when one cannot be copied
    */
-  public static void copy(Path from, Path to, List<Photo> photos) {
-    for (Photo photo : photos) {
-      Path target = to.resolve(photo.file());
+  public static void copy(Path from, Path to, List<String> files) {
+    for (String file : files) {
+      Path target = to.resolve(file);
       try {
         Files.createDirectories(to);
         if (!Files.exists(target)) {
-          Path rough = to.resolve(photo.file() + ".tmp");
-          layRough(from.resolve(photo.file()), rough);
+          Path rough = to.resolve(file + ".tmp");
+          layRough(from.resolve(file), rough);
           settle(rough, target);
         }
       } catch (IOException e) {
         throw new RecordException(
-            Kind.OTHER, "The picture " + photo.file() + " could not be copied to " + to + ".", e);
+            Kind.OTHER, "The picture " + file + " could not be copied to " + to + ".", e);
       }
     }
   }

@@ -6,19 +6,19 @@ import hullalmanac.core.card.JobCard.CardStep;
 import hullalmanac.core.card.Stop;
 import hullalmanac.core.entry.Entry;
 import hullalmanac.core.entry.TimeEntry;
+import hullalmanac.core.paper.CardPaper;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Visit;
 import hullalmanac.present.Desk;
+import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 
 /**
  * Shows the card of a visit until one leaves. Ticks, acknowledgements and dwells are kept while the
@@ -128,19 +128,21 @@ public final class CardPresenter {
     clock.accept(clock());
   }
 
-  /** The card as a page for paper, in HTML; absent where none is shown. */
-  public Optional<String> paper() {
-    return card.map(
+  /** Prints the card that is shown, with the dialog of the system. */
+  public void print() {
+    Fleet now = fleet.orElseThrow();
+    card.ifPresent(
         c ->
-            CardPaper.html(
-                IntStream.range(0, Math.max(1, c.steps().size()))
-                    .mapToObj(i -> CardWords.state(c, kept(c), i, expected(c)))
-                    .toList()));
+            desk.ask(
+                EditService::papers,
+                maker ->
+                    desk.reckon(
+                        () -> maker.make(CardPaper.of(now.almanac(), c, back(c)), now.asOf()),
+                        paper -> desk.outside().print(paper, not -> not.ifPresent(tell)))));
   }
 
-  /** Says something that stands until it was taken note of. */
-  public void say(String sentence) {
-    tell.accept(sentence);
+  private String back(JobCard c) {
+    return expected(c) instanceof Entry.Read<LocalDateTime> read ? read.echo() : "";
   }
 
   private int index(JobCard c) {
@@ -281,10 +283,5 @@ public final class CardPresenter {
 
   private CardClock clock() {
     return card.map(c -> CardWords.clock(c, kept(c), index(c), now())).orElse(CardClock.NOTHING);
-  }
-
-  /** Sizes of a bottle in hand, millilitres. */
-  static List<Integer> bottles() {
-    return List.of(500, 750, 1000, 5000, 10_000);
   }
 }

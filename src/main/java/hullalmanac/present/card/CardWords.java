@@ -1,16 +1,12 @@
 package hullalmanac.present.card;
 
-import hullalmanac.core.card.Dwell;
 import hullalmanac.core.card.DwellTimer;
 import hullalmanac.core.card.JobCard;
 import hullalmanac.core.card.JobCard.CardStep;
-import hullalmanac.core.card.Mix;
+import hullalmanac.core.card.StepWords;
 import hullalmanac.core.card.Stop;
 import hullalmanac.core.entry.Entry;
-import hullalmanac.core.record.Bottle;
-import hullalmanac.core.record.Hazard;
 import hullalmanac.core.record.Id;
-import hullalmanac.core.record.Product;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.Caution;
@@ -27,7 +23,6 @@ import java.util.stream.Stream;
 /** The card of a visit in words. */
 final class CardWords {
   private static final int SECONDS = 60;
-  private static final int LITRE = 1000;
 
   private CardWords() {}
 
@@ -47,9 +42,7 @@ final class CardWords {
         DateWords.full(card.visit().day()) + (card.place().isBlank() ? "" : " · " + card.place()),
         kept.back,
         back(expected),
-        card.runoff()
-            .map(r -> "Runoff: " + r)
-            .orElse("Runoff: nothing is written down of this berth; ask before anything runs off."),
+        card.runoff().map(r -> "Runoff: " + r).orElse("Runoff: " + StepWords.NO_RUNOFF),
         rows,
         card.steps().isEmpty() ? Optional.empty() : Optional.of(now(card, kept, shown)),
         card.checks().stream().map(c -> new CardState.Check(c, kept.ticked.contains(c))).toList(),
@@ -88,11 +81,11 @@ final class CardWords {
             + s.step().kind().words()
             + (kept.done.contains(id) ? ", done" : ""),
         facts(s),
-        s.dilution().map(d -> mix(s, new Mix(d, kept.bottleMl))).orElse(List.of()),
+        StepWords.mix(s, kept.bottleMl),
         s.dilution().isEmpty() ? List.of() : bottles(kept),
         stops,
         s.cautions().stream().map(Caution::text).toList(),
-        s.dwell().map(CardWords::dwell).orElse(""),
+        s.dwell().map(StepWords::dwell).orElse(""),
         kept.timers.containsKey(id),
         stops.stream().allMatch(CardState.StopLine::read),
         kept.done.contains(id));
@@ -102,7 +95,7 @@ final class CardWords {
     Step step = s.step();
     return Stream.of(
             new CardState.Fact("Where", where(s)),
-            new CardState.Fact("Product", s.product().map(p -> product(p, s.bottle())).orElse("")),
+            new CardState.Fact("Product", StepWords.product(s)),
             new CardState.Fact("Pad", step.pad()),
             new CardState.Fact("Speed", step.speed()),
             new CardState.Fact("Passes", step.passes().map(String::valueOf).orElse("")),
@@ -111,64 +104,10 @@ final class CardWords {
         .toList();
   }
 
-  private static String product(Product product, Optional<Bottle> bottle) {
-    return product.name()
-        + bottle
-            .map(
-                b ->
-                    (b.batch().isBlank() ? "" : ", batch " + b.batch())
-                        + b.leftMl().map(ml -> ", " + ml + " ml left").orElse(""))
-            .orElse("");
-  }
-
-  private static List<String> mix(CardStep s, Mix mix) {
-    List<String> lines = new ArrayList<>();
-    lines.add(mix.dilution().words());
-    lines.add(
-        "For "
-            + size(mix.bottleMl())
-            + ": "
-            + mix.product()
-            + " ml, then "
-            + mix.water()
-            + " ml water");
-    s.bottle()
-        .flatMap(Bottle::leftMl)
-        .filter(left -> left < mix.product())
-        .ifPresent(left -> lines.add("The bottle of that batch holds only " + left + " ml."));
-    boolean acid = s.product().filter(p -> p.hazards().contains(Hazard.ACID)).isPresent();
-    if (acid) {
-      lines.set(
-          1,
-          "For "
-              + size(mix.bottleMl())
-              + ": "
-              + mix.water()
-              + " ml water first, then "
-              + mix.product()
-              + " ml of the acid into it");
-    }
-    return lines;
-  }
-
   private static List<CardState.Bottle> bottles(Kept kept) {
-    return CardPresenter.bottles().stream()
-        .map(ml -> new CardState.Bottle(ml, size(ml), ml == kept.bottleMl))
+    return StepWords.BOTTLES.stream()
+        .map(ml -> new CardState.Bottle(ml, StepWords.size(ml), ml == kept.bottleMl))
         .toList();
-  }
-
-  private static String size(int ml) {
-    return ml % LITRE == 0 ? ml / LITRE + " l" : ml + " ml";
-  }
-
-  private static String dwell(Dwell dwell) {
-    long from = dwell.shortest().toMinutes();
-    long to = dwell.longest().toMinutes();
-    return "Dwells "
-        + (from == to || from == 0 ? (from == 0 ? "up to " : "") + to : from + " to " + to)
-        + (to == 1 ? " minute" : " minutes")
-        + (dwell.practice() ? " (common practice, no source; the label comes first)" : "")
-        + ". Do not let it dry.";
   }
 
   /** What a phase asks of one. */

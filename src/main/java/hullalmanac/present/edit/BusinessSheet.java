@@ -9,20 +9,26 @@ import hullalmanac.core.work.Change;
 import hullalmanac.core.work.NewBusiness;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Picture;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
+import hullalmanac.service.PhotoService;
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Facts of the business, a page of them at a time. */
 public final class BusinessSheet extends FleetSheet {
   private final Page page;
   private final Rows<Business> facts;
+  private final MarkBlocks mark;
+  private final Previews previews;
 
   /** Pages of facts. */
   public enum Page {
@@ -53,6 +59,14 @@ public final class BusinessSheet extends FleetSheet {
   public BusinessSheet(Desk desk, Page page) {
     super(desk);
     this.page = page;
+    previews = new Previews(desk, PhotoService::small);
+    mark =
+        new MarkBlocks(
+            desk,
+            sentence -> {
+              trouble = Optional.of(sentence);
+              publish();
+            });
     facts =
         new Rows<>(
             new Rows.Block<>(
@@ -150,7 +164,27 @@ public final class BusinessSheet extends FleetSheet {
 
   @Override
   SheetState stateOf(Fleet fleet) {
-    return new SheetState(page.words(), page.about(), List.of(facts.form(fleet)), Optional.empty());
+    List<SheetState.Block> blocks = new ArrayList<>(List.of(facts.form(fleet)));
+    if (page == Page.PAPER) {
+      blocks.addAll(mark.of(fleet.almanac().business()));
+    }
+    return new SheetState(page.words(), page.about(), blocks, Optional.empty());
+  }
+
+  @Override
+  public void add(String block, List<String> files) {
+    trouble = Optional.empty();
+    files.stream().limit(1).forEach(mark::choose);
+  }
+
+  @Override
+  public void remove(String block, String row) {
+    mark.takeOff();
+  }
+
+  @Override
+  public void picture(String file, int side, Consumer<Picture> answer) {
+    previews.ask(file, side, answer);
   }
 
   @Override

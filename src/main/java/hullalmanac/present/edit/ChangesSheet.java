@@ -103,6 +103,11 @@ public final class ChangesSheet extends FleetSheet {
   }
 
   @Override
+  public boolean inPassing() {
+    return true;
+  }
+
+  @Override
   public Topic topic() {
     return Topic.FACTS;
   }

@@ -42,7 +42,6 @@ public final class EstimateSheet extends FleetSheet {
   private final Rows<OptionAt> options;
   private final Rows<LineAt> lines;
   private final EstimateReply reply = new EstimateReply();
-  private final PaperReply paper;
 
   /** What has no more than a place in the estimate. */
   private interface Part extends Rows.Placed {
@@ -85,7 +84,6 @@ public final class EstimateSheet extends FleetSheet {
    */
   public EstimateSheet(Desk desk, Id<Estimate> estimate, boolean inPlace) {
     super(desk);
-    paper = new PaperReply(desk, this::publish);
     this.estimate = estimate;
     this.inPlace = inPlace;
     facts = new Rows<>(factsBlock(), desk);
@@ -275,7 +273,6 @@ public final class EstimateSheet extends FleetSheet {
     answers.add(new SheetState.Button("decline", "Declined", false));
     blocks.add(new SheetState.Buttons(answers));
     blocks.add(new SheetState.Buttons(last("Take it out")));
-    blocks.add(new SheetState.Words(paper.said()));
   }
 
   private static SheetState.Buttons buttons(SheetState.Button button) {
@@ -287,7 +284,7 @@ public final class EstimateSheet extends FleetSheet {
     if (!inPlace) {
       buttons.add(new SheetState.Button("done", "Done", false));
     }
-    buttons.add(new SheetState.Button(PaperReply.BUTTON, "Save as PDF", false));
+    buttons.add(new SheetState.Button("paper", "On paper", false));
     buttons.add(new SheetState.Button("changes", "What changed", false));
     buttons.add(new SheetState.Button("remove", remove, false));
     return buttons;
@@ -322,7 +319,6 @@ public final class EstimateSheet extends FleetSheet {
       blocks.add(buttons(new SheetState.Button("visit", "Open its visit", true)));
     }
     blocks.add(new SheetState.Buttons(last("Take it out")));
-    blocks.add(new SheetState.Words(paper.said()));
   }
 
   /** What the options come to, side by side. */
@@ -440,11 +436,7 @@ public final class EstimateSheet extends FleetSheet {
       case "offer" ->
           whenAllTaken(() -> desk.change("estimate offered", a -> Answering.offer(a, estimate)));
       case "accept", "decline" -> whenAllTaken(() -> answer(button, e));
-      case PaperReply.BUTTON ->
-          whenAllTaken(
-              () ->
-                  fleet()
-                      .ifPresent(f -> paper.write(f, EstimatePaper.of(f.almanac(), e, f.asOf()))));
+      case "paper" -> onPaper();
       case "visit" -> e.visit().ifPresent(v -> desk.open(new VisitSheet(desk, v)));
       case "changes" ->
           desk.open(new ChangesSheet(desk, Kind.ESTIMATE, estimate, "Estimate of " + e.day()));
@@ -455,6 +447,19 @@ public final class EstimateSheet extends FleetSheet {
               inPlace ? () -> {} : desk::leave);
       default -> desk.leave();
     }
+  }
+
+  @Override
+  public void onPaper() {
+    whenAllTaken(this::openPaper);
+  }
+
+  private void openPaper() {
+    desk.open(
+        PaperSheet.of(
+            desk,
+            f -> one(f).map(e -> EstimatePaper.of(f.almanac(), e, f.asOf())),
+            Topic.ESTIMATE));
   }
 
   private void answer(String button, Estimate e) {

@@ -40,7 +40,6 @@ public final class InvoiceSheet extends FleetSheet {
   private final Rows<LineAt> lines;
 
   private final Making making;
-  private final PaperReply reply;
 
   /** The draft as it was shown when it was to be issued; only just that is issued. */
   private Optional<Invoice> asked = Optional.empty();
@@ -74,7 +73,6 @@ public final class InvoiceSheet extends FleetSheet {
     this.invoice = invoice;
     this.inPlace = inPlace;
     making = new Making(desk);
-    reply = new PaperReply(desk, this::publish);
     facts =
         new Rows<>(
             Rows.Block.plain(
@@ -183,9 +181,8 @@ public final class InvoiceSheet extends FleetSheet {
       buttons.add(new SheetState.Button("issue", "Issue", true));
       leave(buttons);
       buttons.add(new SheetState.Button("remove", "Take the draft out", false));
-      buttons.add(new SheetState.Button(PaperReply.BUTTON, "Save as PDF", false));
+      buttons.add(new SheetState.Button("paper", "On paper", false));
       blocks.add(new SheetState.Buttons(buttons));
-      blocks.add(new SheetState.Words(reply.said()));
     }
     String what = i.credits().isPresent() ? "Draft of a credit" : "Draft of an invoice";
     return new SheetState(what, who(fleet, i), blocks, Optional.empty());
@@ -228,10 +225,9 @@ public final class InvoiceSheet extends FleetSheet {
         buttons.add(new SheetState.Button("credit", "Write a credit", false));
       }
     }
-    buttons.add(new SheetState.Button(PaperReply.BUTTON, "Save as PDF", false));
+    buttons.add(new SheetState.Button("paper", "On paper", false));
     buttons.add(new SheetState.Button("changes", "What changed", false));
     blocks.add(new SheetState.Buttons(buttons));
-    blocks.add(new SheetState.Words(reply.said()));
     if (!i.note().isBlank()) {
       blocks.add(0, new SheetState.Words(i.note()));
     }
@@ -321,7 +317,7 @@ public final class InvoiceSheet extends FleetSheet {
       case "issue now" -> whenAllTaken(() -> issue(i));
       case "pay" -> desk.open(new PaymentSheet(desk, Optional.of(i.party()), Optional.of(invoice)));
       case "credit" -> credit(i);
-      case PaperReply.BUTTON -> whenAllTaken(() -> save(i));
+      case "paper" -> onPaper();
       case "remove" ->
           desk.change(
               "draft taken out",
@@ -332,8 +328,17 @@ public final class InvoiceSheet extends FleetSheet {
     }
   }
 
-  private void save(Invoice i) {
-    fleet().ifPresent(f -> reply.write(f, InvoicePaper.of(f.almanac(), f.accounts(), i)));
+  @Override
+  public void onPaper() {
+    whenAllTaken(this::openPaper);
+  }
+
+  private void openPaper() {
+    desk.open(
+        PaperSheet.of(
+            desk,
+            f -> one(f).map(i -> InvoicePaper.of(f.almanac(), f.accounts(), i)),
+            Topic.INVOICE));
   }
 
   private void ask(Optional<Invoice> now) {

@@ -4,44 +4,52 @@ import hullalmanac.core.guide.Topic;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Coded;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Visit;
+import hullalmanac.core.record.VisitStatus;
+import hullalmanac.core.report.DateWords;
 import hullalmanac.present.Desk;
+import hullalmanac.present.sheet.At;
+import hullalmanac.present.sheet.Input;
+import hullalmanac.present.sheet.Said;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.Papers;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Papers about a boat, and about all of them, each written as PDF by one button. */
-public final class PapersSheet extends FleetSheet {
+/** Which papers there are about a boat; each opens as it would be printed. */
+public final class PapersSheet extends ShownSheet {
+  private static final String NEWEST = "the newest that was done";
   private static final Map<Papers.Sort, String> OF_HER = new LinkedHashMap<>();
-  private static final Map<Papers.Sort, String> OF_ALL = new LinkedHashMap<>();
+  private static final Map<Papers.Sort, String> OF_VISIT = new LinkedHashMap<>();
 
   static {
     OF_HER.put(Papers.Sort.HISTORY, "History for the owner");
-    OF_HER.put(Papers.Sort.CONDITION, "Condition report");
-    OF_HER.put(Papers.Sort.CARE, "Care card");
     OF_HER.put(Papers.Sort.ESTIMATE, "Estimate");
     OF_HER.put(Papers.Sort.CARD, "Job card");
-    OF_ALL.put(Papers.Sort.DUE, "What is due, by harbour");
-    OF_ALL.put(Papers.Sort.LIVES, "How long products last");
-    OF_ALL.put(Papers.Sort.YEAR, "Takings of this year");
+    OF_VISIT.put(Papers.Sort.CONDITION, "Condition report");
+    OF_VISIT.put(Papers.Sort.CARE, "Care card");
   }
 
   private final Id<Boat> boat;
-  private final PaperReply reply;
+  private Optional<LocalDate> visit;
 
   public PapersSheet(Desk desk, Id<Boat> boat) {
-    super(desk);
-    this.boat = boat;
-    reply = new PaperReply(desk, this::publish);
+    this(desk, boat, Optional.empty());
   }
 
-  @Override
-  List<Rows<?>> parts() {
-    return List.of();
+  /**
+   * @param visit the day of a visit that was done, to begin with
+   */
+  PapersSheet(Desk desk, Id<Boat> boat, Optional<LocalDate> visit) {
+    super(desk);
+    this.boat = boat;
+    this.visit = visit;
   }
 
   private Optional<Boat> one(Fleet fleet) {
@@ -51,21 +59,45 @@ public final class PapersSheet extends FleetSheet {
   @Override
   SheetState stateOf(Fleet fleet) {
     List<SheetState.Block> blocks = new ArrayList<>();
-    blocks.add(
-        new SheetState.Words(
-            "Each is written as PDF into the folder papers of the record, on the paper and with the"
-                + " letterhead of Settings. The condition report and the care card are of her newest"
-                + " visit that was done, the job card of the next that is planned."));
     blocks.add(buttons(OF_HER));
-    blocks.add(new SheetState.Words("Of all boats:"));
-    blocks.add(buttons(OF_ALL));
-    blocks.add(new SheetState.Words(reply.said()));
+    blocks.add(
+        new SheetState.Form(
+            "visit",
+            "",
+            List.of(
+                new SheetState.Field(
+                    "day",
+                    "Of the visit of",
+                    new Input.Choice(choices(fleet)),
+                    visit.map(d -> words(fleet, d)).orElse(NEWEST),
+                    Said.NOTHING))));
+    blocks.add(buttons(OF_VISIT));
     blocks.add(new SheetState.Buttons(List.of(new SheetState.Button("done", "Done", false))));
     return new SheetState(
         "Papers of " + one(fleet).map(Boat::name).orElse("a boat that is gone"),
-        "To save, to print, to send along",
+        "Each opens as it would be printed, to be saved, opened or printed from there. The estimate"
+            + " is her newest, the job card of the next visit that is planned.",
         blocks,
         Optional.empty());
+  }
+
+  private List<LocalDate> days(Fleet fleet) {
+    return fleet.almanac().visits().stream()
+        .filter(v -> v.boat().equals(boat) && v.status() == VisitStatus.DONE)
+        .map(Visit::day)
+        .distinct()
+        .sorted(Comparator.reverseOrder())
+        .toList();
+  }
+
+  private List<String> choices(Fleet fleet) {
+    List<String> all = new ArrayList<>(List.of(NEWEST));
+    days(fleet).forEach(d -> all.add(words(fleet, d)));
+    return all;
+  }
+
+  private static String words(Fleet fleet, LocalDate day) {
+    return new DateWords(fleet.asOf()).exact(day);
   }
 
   private static SheetState.Buttons buttons(Map<Papers.Sort, String> papers) {
@@ -79,22 +111,37 @@ public final class PapersSheet extends FleetSheet {
   }
 
   @Override
+  public Said say(At at, String text) {
+    return Said.NOTHING;
+  }
+
+  @Override
+  public void enter(At at, String text) {
+    fleet()
+        .ifPresent(f -> visit = days(f).stream().filter(d -> words(f, d).equals(text)).findFirst());
+    publish();
+  }
+
+  @Override
   public void press(String button) {
     if (button.equals("done")) {
       desk.leave();
       return;
     }
+    Papers.Sort sort = Coded.parse(Papers.Sort.class, button).orElseThrow();
     fleet()
+        .flatMap(this::one)
         .ifPresent(
-            f ->
-                reply.write(
-                    f,
-                    new Papers.Asked(
-                        Coded.parse(Papers.Sort.class, button).orElseThrow(),
-                        one(f).map(Boat::key),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty())));
+            her ->
+                desk.open(
+                    PaperSheet.of(
+                        desk,
+                        new Papers.Asked(
+                            sort,
+                            Optional.of(her.key()),
+                            OF_VISIT.containsKey(sort) ? visit : Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty()))));
   }
 
   @Override

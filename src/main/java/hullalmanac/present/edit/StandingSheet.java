@@ -13,6 +13,7 @@ import hullalmanac.core.takings.Payer;
 import hullalmanac.present.Desk;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
+import hullalmanac.service.Papers;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -105,6 +106,9 @@ public final class StandingSheet extends FleetSheet {
     List<SheetState.Button> buttons = new ArrayList<>();
     buttons.add(new SheetState.Button("pay", "Record a payment", false));
     buttons.add(new SheetState.Button("accountant", "List for the accountant", false));
+    int year = fleet.asOf().getYear();
+    buttons.add(new SheetState.Button("this year", year + " on paper", false));
+    buttons.add(new SheetState.Button("last year", year - 1 + " on paper", false));
     reckoned
         .flatMap(Reckoned::month)
         .ifPresent(
@@ -210,6 +214,10 @@ public final class StandingSheet extends FleetSheet {
       desk.open(new PaymentSheet(desk, Optional.empty(), Optional.empty()));
     } else if (button.equals("accountant")) {
       desk.open(new AccountantSheet(desk));
+    } else if (button.equals("this year")) {
+      onPaper();
+    } else if (button.equals("last year")) {
+      openPaper(1);
     } else {
       reckoned
           .flatMap(Reckoned::month)
@@ -219,6 +227,17 @@ public final class StandingSheet extends FleetSheet {
                       "care plans of " + MONTH.format(m) + " drafted",
                       almanac -> InvoiceDraft.ofMonth(almanac, desk.ids(), m)));
     }
+  }
+
+  @Override
+  public void onPaper() {
+    openPaper(0);
+  }
+
+  private void openPaper(int yearsBack) {
+    fleet()
+        .map(f -> f.asOf().getYear() - yearsBack)
+        .ifPresent(year -> desk.open(PaperSheet.of(desk, Papers.Asked.ofYear(year))));
   }
 
   @Override

@@ -1,6 +1,8 @@
 package hullalmanac.present.edit;
 
+import hullalmanac.core.card.JobCard;
 import hullalmanac.core.guide.Topic;
+import hullalmanac.core.paper.CardPaper;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
@@ -173,6 +175,7 @@ public final class VisitSheet extends FleetSheet {
       buttons.add(VisitInvoice.button(fleet, v));
     }
     buttons.add(new SheetState.Button("card", "Job card", false));
+    buttons.add(new SheetState.Button("paper", "On paper", false));
     buttons.add(new SheetState.Button("changes", "What changed", false));
     buttons.add(new SheetState.Button("remove", "Remove this visit", false));
     return buttons;
@@ -284,9 +287,26 @@ public final class VisitSheet extends FleetSheet {
                       almanac -> Removal.of(almanac, v),
                       desk::leave));
       case "card" -> desk.showCard(visit);
+      case "paper" -> now.ifPresent(this::onPaper);
       case "done" -> desk.leave();
       default -> throw new IllegalArgumentException("no button is called " + button);
     }
+  }
+
+  @Override
+  public void onPaper() {
+    fleet().flatMap(this::one).ifPresent(this::onPaper);
+  }
+
+  /** Of a visit that was done there are several papers. */
+  private void onPaper(Visit v) {
+    desk.open(
+        v.status() == VisitStatus.DONE
+            ? new PapersSheet(desk, v.boat(), Optional.of(v.day()))
+            : PaperSheet.of(
+                desk,
+                f -> JobCard.of(f.almanac(), visit).map(c -> CardPaper.of(f.almanac(), c)),
+                Topic.CARD));
   }
 
   private void finish(Fleet fleet, Visit v) {

@@ -75,8 +75,16 @@ public interface Sheet {
   /** Does what the text of a cell says that is to be pressed. */
   default void press(At at) {}
 
+  /** Whether one only looks at it in passing, so that leaving it leads to the sheet before it. */
+  default boolean inPassing() {
+    return false;
+  }
+
   /** Shows again what goes with the clock. */
   default void tick() {}
+
+  /** Opens what it is of as it would be printed; nothing where there is no paper of it. */
+  default void onPaper() {}
 
   /** Does what a button says. */
   default void press(String button) {}

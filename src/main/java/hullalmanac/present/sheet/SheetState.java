@@ -93,7 +93,7 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
    * @param choose what the button says that chooses one
    * @param kinds what files there are to choose from, in words
    * @param endings of their names, without a dot
-   * @param copied what else can be pasted, such as "a copied table"
+   * @param copied what else can be pasted, such as "a copied table"; empty for nothing
    */
   public record Files(
       String id,
@@ -149,6 +149,21 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
    */
   public record Sign(At at, String heading, String words, String strokes, boolean open)
       implements Block {}
+
+  /** Pages of a paper below each other; nothing is seen of none. */
+  public record Pages(String id, List<Page> pages) implements Block {
+    public Pages {
+      pages = List.copyOf(pages);
+    }
+  }
+
+  /**
+   * A page of a paper.
+   *
+   * @param file whose picture is asked for with {@link Sheet#picture}, by its width
+   * @param words what stands on it, for those who cannot see it
+   */
+  public record Page(String file, String words) {}
 
   /** Things to do. */
   public record Buttons(List<Button> buttons) implements Block {

@@ -8,10 +8,12 @@ import hullalmanac.core.report.MonthWords;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Invitation;
 import hullalmanac.present.edit.AuditSheet;
+import hullalmanac.present.edit.PaperSheet;
 import hullalmanac.present.edit.ProductSheet;
 import hullalmanac.present.edit.SuppliesSheet;
 import hullalmanac.present.shelf.ShelfState.Item;
 import hullalmanac.service.Fleet;
+import hullalmanac.service.Papers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -47,6 +49,11 @@ public final class ShelfPresenter {
   /** What is left in the bottles, and whether it is enough. */
   public void supplies() {
     desk.open(new SuppliesSheet(desk));
+  }
+
+  /** How long products last, as it would be printed. */
+  public void onPaper() {
+    desk.open(PaperSheet.of(desk, Papers.Asked.ofAll(Papers.Sort.LIVES)));
   }
 
   /** Puts a new product on the shelf, to be described. */

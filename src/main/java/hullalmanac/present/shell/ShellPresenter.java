@@ -7,9 +7,9 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.report.DateWords;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
+import hullalmanac.present.Outside;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.ahead.AheadPresenter;
@@ -75,6 +75,7 @@ public final class ShellPresenter implements Desk {
   private final Notices notices = new Notices();
   private final DueNotice due = new DueNotice();
   private House house = House.still();
+  private Outside outside = Outside.nothing();
   private long newest;
   private Optional<Fleet> fleet = Optional.empty();
   private Consumer<ShellState> view = s -> {};
@@ -95,7 +96,7 @@ public final class ShellPresenter implements Desk {
             this::openList,
             this::openCatchUp);
     this.boats = new BoatsPresenter(this, this::openList, this::openCard);
-    this.find = new FindPresenter(tasks, new Found(this)::open);
+    this.find = new FindPresenter(tasks, new ToFound(this)::open);
     this.owner = new OwnerPresenter(service, tasks);
     this.help = new HelpPresenter(tasks);
     this.calendar = new CalendarFollower(tasks, edits, () -> house);
@@ -114,6 +115,16 @@ public final class ShellPresenter implements Desk {
     house = where;
     notices.of(house);
     publish();
+  }
+
+  /** Tells what the computer offers beside the window. */
+  public void reaches(Outside beside) {
+    outside = beside;
+  }
+
+  @Override
+  public Outside outside() {
+    return outside;
   }
 
   public AheadPresenter ahead() {
@@ -285,13 +296,7 @@ public final class ShellPresenter implements Desk {
 
   @Override
   public void change(String what, Function<Almanac, Change> change, Runnable done) {
-    during(() -> refusal(edits.change(what, change)), done);
-  }
-
-  private static Optional<String> refusal(Change outcome) {
-    return outcome instanceof Change.Refused refused
-        ? Optional.of(refused.problems().get(0).sentence())
-        : Optional.empty();
+    during(() -> Deed.refusal(edits.change(what, change)), done);
   }
 
   @Override
@@ -331,6 +336,11 @@ public final class ShellPresenter implements Desk {
     if (!trail.now().sheet().equals(Optional.of(list))) {
       open(list);
     }
+  }
+
+  /** Opens what is shown as it would be printed. */
+  public void onPaper() {
+    new OnPaper(this).open(trail.now());
   }
 
   /** Opens the bin. */
@@ -399,7 +409,8 @@ public final class ShellPresenter implements Desk {
         this::failed);
   }
 
-  private void say(String sentence) {
+  /** Says why something did not go, until the next act. */
+  void say(String sentence) {
     trouble = Optional.of(sentence);
     publish();
   }
@@ -449,11 +460,7 @@ public final class ShellPresenter implements Desk {
   }
 
   private void say(Deed.Read read, Fleet after) {
-    boolean sample = read.almanac().business().asOf().isPresent();
-    status =
-        sample
-            ? "Sample record, opened as of " + DateWords.full(read.today()) + " · " + read.status()
-            : read.status();
+    status = read.words();
     trouble = Optional.empty();
     standing = read.standing();
     fleet = Optional.of(after);
@@ -512,12 +519,9 @@ public final class ShellPresenter implements Desk {
   /** Shows the card of the visit that is open; elsewhere at a boat, of her next planned one. */
   public void openCard() {
     boolean onBoat = trail.now().place() == Place.BOATS;
-    Optional<Id<Visit>> next = onBoat ? boats.nextVisit() : Optional.empty();
     trail
-        .now()
-        .sheet()
-        .flatMap(Sheet::visit)
-        .or(() -> next)
+        .openVisit()
+        .or(() -> onBoat ? boats.nextVisit() : Optional.empty())
         .ifPresentOrElse(this::showCard, () -> say(NO_VISIT));
   }
 

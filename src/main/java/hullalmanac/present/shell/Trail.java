@@ -2,6 +2,7 @@ package hullalmanac.present.shell;
 
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Visit;
 import hullalmanac.present.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,11 @@ final class Trail {
 
   Spot now() {
     return spots.get(at);
+  }
+
+  /** The visit whose sheet is open. */
+  Optional<Id<Visit>> openVisit() {
+    return now().sheet().flatMap(Sheet::visit);
   }
 
   /** Where one is, another boat was chosen: going back leads to her. */
@@ -60,8 +66,15 @@ final class Trail {
     return Optional.of(now());
   }
 
-  /** Leaves a sheet for the newest spot before it that has none; there always is one. */
+  /**
+   * Leaves a sheet for the newest spot before it that has none, which there always is; one that is
+   * looked at in passing for what came before it.
+   */
   Spot leave() {
+    if (at > 0 && now().sheet().filter(Sheet::inPassing).isPresent()) {
+      at--;
+      return now();
+    }
     while (at > 0 && now().sheet().isPresent()) {
       at--;
     }

@@ -25,6 +25,7 @@ public enum WindowKey {
   CATCH_UP("Ctrl+Shift+E", "the evening catch-up", "menu shift E"),
   TIMED("Ctrl+Shift+M", "the visit in which a step is being timed", "menu shift M"),
   LIST("Ctrl+Shift+I", "bring a list in", "menu shift I"),
+  PAPER("Ctrl+P", "what is shown, on paper", "menu P"),
   SUPPLIES("Ctrl+Shift+S", "what is left, and whether it is enough", "menu shift S"),
   BIN("Ctrl+Shift+B", "the bin", "menu shift B"),
   AGAIN("F5", "read the record again", "F5"),

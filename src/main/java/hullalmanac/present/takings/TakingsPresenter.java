@@ -102,6 +102,11 @@ public final class TakingsPresenter {
     choose(new TakingsState.OfEstimate(estimate));
   }
 
+  /** Opens what is shown as it would be printed. */
+  public void onPaper() {
+    state.sheet().ifPresent(Sheet::onPaper);
+  }
+
   /** Writes down money that came. */
   public void receive() {
     desk.open(new PaymentSheet(desk, Optional.empty(), Optional.empty()));

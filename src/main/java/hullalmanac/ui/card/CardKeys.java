@@ -24,7 +24,7 @@ public final class CardKeys {
     Act.inWindow(root, "PAGE_UP", () -> presenter.go(-1));
     Act.inWindow(root, "ctrl ENTER", presenter::tickStep);
     Act.inWindow(root, "ctrl M", presenter::time);
-    Act.inWindow(root, "menu P", () -> CardPrint.print(presenter));
+    Act.inWindow(root, "menu P", presenter::print);
     for (String plus : List.of("menu PLUS", "menu EQUALS", "menu ADD")) {
       Act.inWindow(root, plus, () -> zoom.accept(1));
     }

@@ -192,7 +192,7 @@ public final class CardPanel extends JPanel {
       rows.add(time);
       list.add(time, "wmin 60, gapleft 14, hidemode 3");
     }
-    JButton print = CardParts.button("print", "Print all of it", () -> CardPrint.print(presenter));
+    JButton print = CardParts.button("print", "Print all of it", presenter::print);
     list.add(print, CardParts.HIGH + ", wmin 60, gaptop 12");
     return list;
   }

@@ -35,14 +35,14 @@ final class FilesView extends DropFrame {
     choose.setName("choose " + state.id());
     choose.addActionListener(e -> choose());
     ways.add(choose, "hmin 32");
+    String paste = state.copied().isEmpty() ? "it" : "it or " + state.copied();
     ways.add(
-        Labels.wrapped("or drop it here, or paste it or " + state.copied() + " with Ctrl+V", true),
-        "wmin 60");
+        Labels.wrapped("or drop it here, or paste " + paste + " with Ctrl+V", true), "wmin 60");
     add(ways, "wmin 0");
     takeInto(
         new SheetTransfer(sheet, state.id(), SheetTransfer.TABLES),
         SheetTransfer.TABLES,
-        "A file: drop it here, or paste it or " + state.copied() + " with Ctrl+V");
+        "A file: drop it here, or paste " + paste + " with Ctrl+V");
     show(state);
   }
 

@@ -85,7 +85,7 @@ final class PictureBox extends JPanel {
     repaint();
   }
 
-  private static BufferedImage image(Pixels pixels) {
+  static BufferedImage image(Pixels pixels) {
     BufferedImage image =
         new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_ARGB);
     image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.argb(), 0, pixels.width());

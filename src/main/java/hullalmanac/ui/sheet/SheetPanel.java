@@ -448,6 +448,8 @@ public final class SheetPanel extends JPanel {
       PathBox view = new PathBox(way.heading());
       ways.put(way.id(), view);
       panel.add(view, "wmin 0");
+    } else if (block instanceof SheetState.Pages pages) {
+      panel.add(new PagesView(pages, sheet.orElseThrow()), "wmin 0");
     } else if (block instanceof SheetState.Words words) {
       JTextArea area =
           words.strong() ? Labels.wrappedStrong(words.text()) : Labels.wrapped(words.text(), true);

@@ -88,9 +88,10 @@ public final class ShelfPanel extends JPanel {
         new JPanel(
             new MigLayout(
                 "insets 16 24 2 24, fillx, hidemode 3, novisualpadding", "[grow][]8[]", ""));
-    head.add(on(button("Change", presenter::change)), "split 3, hmin 32");
+    head.add(on(button("Change", presenter::change)), "split 4, hmin 32");
     head.add(on(button("New product", presenter::add)), "hmin 32");
     head.add(on(button("Said and seen", presenter::audit)), "hmin 32");
+    head.add(on(button("On paper", presenter::onPaper)), "hmin 32");
     head.add(on(Labels.quiet("Beside it")));
     head.add(on(beside), "hmin 32, wmax 240");
     right.add(head, BorderLayout.NORTH);

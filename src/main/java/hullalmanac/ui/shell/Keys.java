@@ -44,6 +44,7 @@ final class Keys {
       case CATCH_UP -> presenter::openCatchUp;
       case TIMED -> presenter.timed()::open;
       case CARD -> presenter::openCard;
+      case PAPER -> presenter::onPaper;
       case SUPPLIES -> presenter.shelf()::supplies;
       case BIN -> presenter::openBin;
       case LIST -> presenter::openList;

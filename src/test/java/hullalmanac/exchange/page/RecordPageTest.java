@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -48,7 +49,8 @@ class RecordPageTest {
 
   private static Document sample() throws Exception {
     Almanac almanac = OpenSample.fleet().almanac();
-    return read(RecordPage.of(almanac.business().name(), CsvSet.lists(almanac, true), ""));
+    return read(
+        RecordPage.of(almanac.business().name(), CsvSet.lists(almanac, true), "", Map.of()));
   }
 
   @Test
@@ -135,7 +137,7 @@ class RecordPageTest {
             true,
             List.of("id", "name"),
             List.of(List.of(text(name), text(name))));
-    Document page = read(RecordPage.of(name, List.of(boats), ""));
+    Document page = read(RecordPage.of(name, List.of(boats), "", Map.of()));
     assertThat(all(page, "h2").get(0).getTextContent()).isEqualTo(name);
     assertThat(all(page, "td").get(1).getTextContent()).isEqualTo(name);
     assertThat(all(page, "script")).isEmpty();
@@ -151,7 +153,7 @@ class RecordPageTest {
             true,
             List.of("id", "file"),
             List.of(List.of(text("p-1"), text("abc.heic")), List.of(text("p-2"), text("d.jpg"))));
-    Document page = read(RecordPage.of("", List.of(photos), ""));
+    Document page = read(RecordPage.of("", List.of(photos), "", Map.of()));
     assertThat(all(page, "a"))
         .extracting(a -> a.getAttribute("href"))
         .containsExactly("photos/abc.heic", "photos/d.jpg");
@@ -186,7 +188,7 @@ class RecordPageTest {
                 List.of(
                     new Cell("i", Optional.of(Kind.INVOICE)),
                     new Cell("v", Optional.of(Kind.VISIT)))));
-    Document page = read(RecordPage.of("", List.of(boats, visits, invoices, lines), ""));
+    Document page = read(RecordPage.of("", List.of(boats, visits, invoices, lines), "", Map.of()));
     Element rest = all(page, "section").get(1);
     assertThat(rest.getElementsByTagName("caption").item(1).getTextContent())
         .isEqualTo("Invoice lines");

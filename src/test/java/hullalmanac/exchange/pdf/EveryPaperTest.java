@@ -3,6 +3,7 @@ package hullalmanac.exchange.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.fixture.EveryPaper;
+import hullalmanac.fixture.LongHistory;
 import hullalmanac.fixture.PdfRules;
 import hullalmanac.fixture.PdfText;
 import java.nio.file.Path;

@@ -44,7 +44,7 @@ class PaperPdfTest {
     return new Paper(
         "A paper",
         "",
-        new Paper.Sender("Tern & Tide", List.of(), ""),
+        new Paper.Sender("Tern & Tide", List.of(), "", ""),
         Business.Paper.A4,
         List.of(new Block.Words(text)));
   }
@@ -76,7 +76,7 @@ class PaperPdfTest {
   }
 
   @Test
-  void chartsAreLinesAndPhotosAreTheOnlyPictures() {
+  void chartsAreLinesAndPhotosAndTheMarkAreTheOnlyPictures() {
     Paper paper = history("Black Guillemot");
     long photos =
         paper.blocks().stream()
@@ -84,7 +84,7 @@ class PaperPdfTest {
             .mapToLong(b -> ((Block.Photos) b).photos().size())
             .sum();
     assertThat(photos).isPositive();
-    assertThat(text(paper).images()).isEqualTo((int) photos);
+    assertThat(text(paper).images()).isEqualTo((int) photos + 1);
   }
 
   @Test

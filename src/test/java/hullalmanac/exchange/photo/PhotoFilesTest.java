@@ -4,15 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import hullalmanac.core.record.Id;
-import hullalmanac.core.record.Moment;
-import hullalmanac.core.record.Photo;
 import hullalmanac.core.record.RecordException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,26 +37,13 @@ class PhotoFilesTest {
     }
   }
 
-  private static Photo row(String file) {
-    return new Photo(
-        new Id<>(1),
-        "p",
-        new Id<>(2),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Moment.OTHER,
-        file,
-        "");
-  }
-
   @Test
   void aPhotoIsKeptUnderItsContentAndTheGivenFileStays() throws Exception {
     assertThat(PhotoFiles.store(given, PhotoFormat.PNG, photos)).isEqualTo(NAME);
     assertThat(kept()).containsExactly(NAME);
     assertThat(photos.resolve(NAME)).hasBinaryContent(PNG);
     assertThat(given).hasBinaryContent(PNG);
-    assertThat(PhotoFiles.missing(photos, List.of(row(NAME)))).isEmpty();
+    assertThat(PhotoFiles.missing(photos, List.of(NAME))).isEmpty();
   }
 
   @Test
@@ -149,12 +132,12 @@ class PhotoFilesTest {
   void copiedPhotosAreWholeAndThoseThereStay() throws Exception {
     PhotoFiles.store(given, PhotoFormat.PNG, photos);
     Path to = folder.resolve("lists/photos");
-    PhotoFiles.copy(photos, to, List.of(row(NAME)));
+    PhotoFiles.copy(photos, to, List.of(NAME));
     assertThat(to.resolve(NAME)).hasBinaryContent(PNG);
     Files.writeString(to.resolve(NAME), "mine");
-    PhotoFiles.copy(photos, to, List.of(row(NAME)));
+    PhotoFiles.copy(photos, to, List.of(NAME));
     assertThat(to.resolve(NAME)).hasContent("mine");
-    assertThat(PhotoFiles.missing(to, List.of(row(NAME))))
-        .containsEntry(row(NAME), "the picture " + NAME + " is not what its name says");
+    assertThat(PhotoFiles.missing(to, List.of(NAME)))
+        .containsEntry(NAME, "the picture " + NAME + " is not what its name says");
   }
 }

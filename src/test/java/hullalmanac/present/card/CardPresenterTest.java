@@ -13,6 +13,7 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.Bench;
+import hullalmanac.fixture.Beside;
 import hullalmanac.fixture.Wall;
 import hullalmanac.present.shell.Notice;
 import java.nio.file.Path;
@@ -261,19 +262,32 @@ class CardPresenterTest {
     assertThat(presenter.shown()).isEmpty();
   }
 
+  /** Lines that were broken to fit the page are put together again. */
+  private static String flat(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
   @Test
   void onPaperEveryStepStandsInFullWithWhatIsToBeReadAndWhatComesFirst() {
-    String paper = presenter.paper().orElseThrow();
+    Beside beside = new Beside(folder.resolve("unused"));
+    bench.presenter().reaches(beside);
+    presenter.back("17:30");
+    presenter.print();
+    String paper = flat(String.join("\n", beside.printed().get(0).texts()));
     for (int i = 0; i < steps().size(); i++) {
       presenter.choose(i);
       CardState.Now now = card.get().orElseThrow().now().orElseThrow();
-      assertThat(paper).contains("<h2>" + now.heading() + "</h2>");
-      now.stops().forEach(s -> assertThat(paper).contains("Read: " + s.text()));
-      now.mix().forEach(m -> assertThat(paper).contains(m));
-      now.cautions().forEach(c -> assertThat(paper).contains(c));
+      now.stops().forEach(s -> assertThat(paper).contains(flat(s.text())));
+      now.mix().forEach(m -> assertThat(paper).contains(flat(m)));
+      now.cautions().forEach(c -> assertThat(paper).contains(flat(c)));
+      assertThat(paper).contains(flat(now.dwell()));
     }
-    assertThat(paper).contains("Siskin").contains(card.get().orElseThrow().standing());
+    assertThat(paper)
+        .contains("Siskin")
+        .contains("17:30")
+        .contains(flat(card.get().orElseThrow().standing()));
     presenter.leave();
-    assertThat(presenter.paper()).isEmpty();
+    presenter.print();
+    assertThat(beside.printed()).hasSize(1);
   }
 }

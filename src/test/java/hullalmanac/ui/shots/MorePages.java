@@ -9,14 +9,17 @@ import hullalmanac.present.edit.EstimateSheet;
 import hullalmanac.present.edit.InvoiceSheet;
 import hullalmanac.present.edit.LetterSheet;
 import hullalmanac.present.edit.ListSheet;
+import hullalmanac.present.edit.PaperSheet;
 import hullalmanac.present.edit.PapersSheet;
 import hullalmanac.present.edit.ReminderSheet;
 import hullalmanac.present.edit.WordingSheet;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
 import hullalmanac.present.shell.ShellPresenter;
+import hullalmanac.service.Papers;
 import hullalmanac.ui.shell.MainWindow;
 import java.io.File;
+import java.util.Optional;
 import javax.swing.SwingUtilities;
 
 /** Pictures of money, letters, a list that is brought in, and the guide in the window. */
@@ -47,7 +50,11 @@ record MorePages(ShellPresenter presenter, MainWindow window, File folder, Strin
     open(new LetterSheet(presenter, boat.id()), "letter");
     open(new ReminderSheet(presenter, boat.id()), "telling");
     open(new PapersSheet(presenter, boat.id()), "papers");
-    go(() -> presenter.go(Place.SETTINGS), 300);
+    go(() -> presenter.open(history(boat)), 5000);
+    write("paper");
+    go(presenter::leave, 300);
+    go(() -> presenter.go(Place.SETTINGS), 900);
+    write("letterhead");
     open(new WordingSheet(presenter), "letters");
     go(() -> presenter.go(Place.SHELF), 500);
     go(presenter.shelf()::supplies, 1200);
@@ -66,6 +73,17 @@ record MorePages(ShellPresenter presenter, MainWindow window, File folder, Strin
     go(() -> presenter.help().open(Topic.VISIT), 1500);
     write("help");
     go(() -> presenter.help().leave(), 300);
+  }
+
+  private Sheet history(Boat boat) {
+    return PaperSheet.of(
+        presenter,
+        new Papers.Asked(
+            Papers.Sort.HISTORY,
+            Optional.of(boat.key()),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
   }
 
   private void open(Sheet sheet, String name) throws Exception {

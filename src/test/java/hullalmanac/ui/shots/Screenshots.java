@@ -75,6 +75,7 @@ final class Screenshots {
         shoot(record, folder, dark, zoom);
       }
     }
+    PaperPictures.write(folder.toPath());
   }
 
   private static void shoot(Path record, File folder, boolean dark, float zoom) throws Exception {

@@ -2,8 +2,8 @@ package hullalmanac.present.shell;
 
 import hullalmanac.core.find.Target;
 
-/** Goes to what was found. */
-record Found(ShellPresenter shell) {
+/** The way to what was found. */
+record ToFound(ShellPresenter shell) {
   void open(Target target) {
     if (target instanceof Target.ToVisit found) {
       shell.openBoat(found.boat());
