@@ -12,6 +12,8 @@ public final class StepWords {
   /** Sizes of bottles and buckets, in millilitres (common practice, no source). */
   public static final List<Integer> BOTTLES = List.of(500, 750, 1000, 5000, 10_000);
 
+  private static final List<Integer> ON_PAPER = List.of(500, 1000, 5000);
+
   /** Said of a berth of which nobody wrote where runoff is caught. */
   public static final String NO_RUNOFF =
       "nothing is written down of this berth; ask before anything runs off.";
@@ -62,12 +64,12 @@ public final class StepWords {
         : mix.product() + " ml, then " + mix.water() + " ml water";
   }
 
-  /** The same for all sizes of bottles, without what they lack: for paper, which cannot ask. */
+  /** The same for a few sizes, without what a bottle lacks: for paper, which cannot ask. */
   public static List<String> mixes(CardStep step) {
     return step.dilution()
         .map(
             d ->
-                BOTTLES.stream()
+                ON_PAPER.stream()
                     .map(ml -> "For " + size(ml) + ": " + amounts(step, new Mix(d, ml)))
                     .toList())
         .orElse(List.of());

@@ -1,6 +1,7 @@
 package hullalmanac.core.paper;
 
 import hullalmanac.core.life.Survival;
+import hullalmanac.core.record.Signature;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.BoatTimeline;
 import java.util.List;
@@ -188,6 +189,17 @@ public sealed interface Block {
   record Kept(List<Block> blocks) implements Block {
     public Kept {
       blocks = List.copyOf(blocks);
+    }
+  }
+
+  /**
+   * What somebody drew to sign with.
+   *
+   * @param words who signed and when, under it and for those who cannot see it
+   */
+  record Signed(Signature signature, String words) implements Block {
+    public Signed {
+      Texts.require(words, "who signed");
     }
   }
 

@@ -4,11 +4,14 @@ import hullalmanac.core.card.JobCard;
 import hullalmanac.core.card.StepWords;
 import hullalmanac.core.card.Stop;
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.record.Step;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.Caution;
 import hullalmanac.core.report.DateWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A job card to fill in with a pencil, in the order of the card on screen. */
 public final class CardPaper {
@@ -78,9 +81,7 @@ public final class CardPaper {
     text(facts, "With", StepWords.product(step));
     step.dilution().ifPresent(d -> facts.add(new Block.Fact("Mixture", d.words())));
     text(facts, "", String.join("\n", StepWords.mixes(step)));
-    text(facts, "Pad", step.step().pad());
-    text(facts, "Speed", step.step().speed());
-    step.step().passes().ifPresent(p -> facts.add(new Block.Fact("Passes", p.toString())));
+    text(facts, "How", how(step.step()));
     text(facts, "Note", step.step().note());
     if (!facts.isEmpty()) {
       blocks.add(new Block.Facts(facts));
@@ -92,6 +93,15 @@ public final class CardPaper {
     }
     blocks.add(new Block.Ticks(List.of("Done · minutes ________ · batch ______________")));
     return blocks;
+  }
+
+  private static String how(Step step) {
+    return Stream.of(
+            step.pad(),
+            step.speed(),
+            step.passes().map(p -> p == 1 ? "1 pass" : p + " passes").orElse(""))
+        .filter(t -> !t.isBlank())
+        .collect(Collectors.joining(" · "));
   }
 
   private static void text(List<Block.Fact> facts, String name, String text) {

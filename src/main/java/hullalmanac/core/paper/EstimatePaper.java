@@ -62,12 +62,37 @@ public final class EstimatePaper {
       blocks.add(new Block.Words("No option is written yet."));
     }
     estimate.options().forEach(o -> blocks.add(new Block.Kept(option(o))));
+    signing().ifPresent(blocks::add);
     blocks.add(
         new Block.Note(
             "What a surface will look like is what can be expected, not a promise: what lies under"
                 + " stains and old protection shows only in the work. Structural, electrical and"
                 + " gelcoat repair beyond polishing is for qualified yards."));
     return Paper.of(almanac.business(), "Estimate", "For " + boat.name(), blocks);
+  }
+
+  /** Room to accept it while it can be; later, how it was. */
+  private Optional<Block> signing() {
+    if (estimate.openOn(today)) {
+      String which = estimate.options().size() > 1 ? "Which of them" : "For what";
+      return Optional.of(
+          new Block.Kept(
+              List.of(
+                  new Block.Heading(2, "To accept it"),
+                  new Block.Blanks(List.of(which, "Name and day", "Signature")))));
+    }
+    return estimate
+        .answer()
+        .flatMap(
+            a ->
+                a.signature()
+                    .map(
+                        s ->
+                            new Block.Signed(
+                                s,
+                                (a.signedBy().isBlank() ? "Signed" : a.signedBy())
+                                    + ", "
+                                    + DateWords.dated(a.day()))));
   }
 
   private static String length(Boat boat) {

@@ -3,6 +3,7 @@ package hullalmanac.exchange.pdf;
 import hullalmanac.chart.PaperChart;
 import hullalmanac.core.paper.Block;
 import hullalmanac.core.paper.Paper;
+import hullalmanac.core.record.Signature;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.report.BoatTimeline;
 import java.util.ArrayList;
@@ -12,8 +13,8 @@ import java.util.Optional;
 
 /** A paper as a page of XHTML for the maker of PDFs; every text is escaped and looked over. */
 final class PaperHtml {
-  /** The attribute that says which of the charts an object is. */
-  static final String CHART_AT = "data-chart";
+  /** The attribute that says which of the drawings an object is. */
+  static final String DRAWN_AT = "data-drawn";
 
   /** Tables of so many rows stay on one page. */
   private static final int KEPT_WHOLE = 14;
@@ -23,10 +24,12 @@ final class PaperHtml {
   private static final double MARK_WIDTH = 50;
   private static final double MARK_HEIGHT = 16;
   private static final double CHART_WIDTH = 170;
+  private static final double SIGNED_WIDTH = 60;
+  private static final double SIGNED_SHAPE = (double) Signature.WIDTH / Signature.HEIGHT;
 
   private final FontCover cover;
   private final PaperPhotos photos;
-  private final List<PaperChart> charts = new ArrayList<>();
+  private final List<Drawn> drawn = new ArrayList<>();
   private final StringBuilder out = new StringBuilder();
 
   PaperHtml(FontCover cover, PaperPhotos photos) {
@@ -34,9 +37,9 @@ final class PaperHtml {
     this.photos = photos;
   }
 
-  /** The charts of the page, in order. */
-  List<PaperChart> charts() {
-    return charts;
+  /** The drawings of the page, in order. */
+  List<Drawn> drawn() {
+    return drawn;
   }
 
   /** Writes a paper. */
@@ -109,6 +112,8 @@ final class PaperHtml {
       photos(p);
     } else if (block instanceof Block.Drawing d) {
       drawing(d);
+    } else if (block instanceof Block.Signed s) {
+      signed(s);
     } else if (block instanceof Block.Kept k) {
       out.append("<div class=\"kept\">");
       k.blocks().forEach(this::block);
@@ -231,15 +236,30 @@ final class PaperHtml {
       for (BoatTimeline.Lane lane : over.timeline().lanes()) {
         height += lane.gloss().isEmpty() ? 17 : 34;
       }
-      charts.add(PaperChart.of(printable(over.timeline()), PaperFont.ofCharts()));
+      drawn.add(PaperChart.of(printable(over.timeline()), PaperFont.ofCharts())::draw);
     } else {
       Block.Surviving lives = (Block.Surviving) drawing.chart();
       height = 48;
-      charts.add(PaperChart.of(lives.survival(), lives.label(), PaperFont.ofCharts()));
+      drawn.add(PaperChart.of(lives.survival(), lives.label(), PaperFont.ofCharts())::draw);
     }
-    out.append("<div class=\"drawing\"><object ").append(CHART_AT).append("=\"");
-    out.append(charts.size() - 1).append("\" alt=\"").append(text(drawing.alternative()));
-    out.append(size(CHART_WIDTH, height)).append("></object></div>");
+    out.append("<div class=\"drawing\">");
+    object(drawing.alternative(), CHART_WIDTH, height);
+    out.append("</div>");
+  }
+
+  /** The drawing that was added last. */
+  private void object(String words, double width, double height) {
+    out.append("<object ").append(DRAWN_AT).append("=\"").append(drawn.size() - 1);
+    out.append("\" alt=\"").append(text(words)).append(size(width, height));
+    out.append("></object>");
+  }
+
+  private void signed(Block.Signed signed) {
+    drawn.add(new DrawnSignature(signed.signature()));
+    out.append("<div class=\"signed\">");
+    object("Signature. " + signed.words(), SIGNED_WIDTH, SIGNED_WIDTH / SIGNED_SHAPE);
+    styled("p", "caption", signed.words());
+    out.append("</div>");
   }
 
   /** With names that the font has letters for. */

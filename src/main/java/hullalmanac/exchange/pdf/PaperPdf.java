@@ -8,7 +8,6 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.util.XRLog;
-import hullalmanac.chart.PaperChart;
 import hullalmanac.core.paper.Block;
 import hullalmanac.core.paper.Paper;
 import java.awt.color.ColorSpace;
@@ -82,7 +81,7 @@ public final class PaperPdf {
     String page = html.of(paper);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      builder(ready, html.charts()).withHtmlContent(page, null).toStream(out).run();
+      builder(ready, html.drawn()).withHtmlContent(page, null).toStream(out).run();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -104,7 +103,7 @@ public final class PaperPdf {
     return text.startsWith("%PDF-") && text.contains(PRODUCER);
   }
 
-  private static PdfRendererBuilder builder(PaperPhotos photos, List<PaperChart> charts) {
+  private static PdfRendererBuilder builder(PaperPhotos photos, List<Drawn> drawn) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
     builder.usePdfUaAccessibility(true);
@@ -117,7 +116,7 @@ public final class PaperPdf {
     builder.useExternalResourceAccessControl(
         (address, type) -> address != null && address.startsWith(PHOTO + ":"),
         ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
-    builder.useObjectDrawerFactory(new Charts(charts));
+    builder.useObjectDrawerFactory(new Drawings(drawn));
     return builder;
   }
 
@@ -139,11 +138,11 @@ public final class PaperPdf {
     }
   }
 
-  /** Draws the charts that stand on a page. */
-  private record Charts(List<PaperChart> charts) implements FSObjectDrawerFactory {
+  /** Draws what stands drawn on a page. */
+  private record Drawings(List<Drawn> drawn) implements FSObjectDrawerFactory {
     @Override
     public FSObjectDrawer createDrawer(Element e) {
-      PaperChart chart = charts.get(Integer.parseInt(e.getAttribute(PaperHtml.CHART_AT)));
+      Drawn what = drawn.get(Integer.parseInt(e.getAttribute(PaperHtml.DRAWN_AT)));
       return (element, x, y, width, height, device, context, dotsPerPixel) -> {
         float w = (float) width / dotsPerPixel;
         float h = (float) height / dotsPerPixel;
@@ -152,14 +151,14 @@ public final class PaperPdf {
             (float) y,
             w,
             h,
-            g -> chart.draw(g, new Rectangle2D.Double(0, 0, w, h - ROOM_BELOW)));
+            g -> what.draw(g, new Rectangle2D.Double(0, 0, w, h - ROOM_BELOW)));
         return Map.of();
       };
     }
 
     @Override
     public boolean isReplacedObject(Element e) {
-      return e.hasAttribute(PaperHtml.CHART_AT);
+      return e.hasAttribute(PaperHtml.DRAWN_AT);
     }
   }
 }

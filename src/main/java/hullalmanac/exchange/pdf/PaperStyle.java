@@ -54,6 +54,8 @@ final class PaperStyle {
       table.rows tr.sum td { border-bottom: none; }
       table.rows tr.total td { border-bottom: none; font-weight: bold; font-size: 10.5pt; }
       .drawing { margin: 2mm 0 2mm 0; page-break-inside: avoid; }
+      .signed { width: 60mm; margin: 4mm 0 2mm 0; page-break-inside: avoid; }
+      .signed .caption { border-top: 0.6pt solid #666; padding-top: 1mm; }
       .photos { margin: 2mm 0 3mm 0; page-break-inside: avoid; }
       .photo { display: inline-block; width: 84mm; vertical-align: top; }
       .caption { font-size: 8.5pt; color: #333; margin: 0.5mm 0 1mm 0; }

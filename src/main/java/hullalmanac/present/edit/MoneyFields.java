@@ -38,7 +38,7 @@ final class MoneyFields {
         make.maybeDecimal("discount.percent", "Discount, %", i -> i.discount().percent()),
         make.money("discount.amount", "or an amount", i -> i.discount().amount()),
         make.yesNo("terms.inclusive", "Prices hold their taxes", i -> i.terms().inclusive()),
-        make.paragraph("note", "Note", Invoice::note));
+        make.paragraph("note", "Note, not printed", Invoice::note));
   }
 
   List<FieldOf<Estimate>> estimate(List<Party> parties) {
@@ -51,7 +51,7 @@ final class MoneyFields {
         make.maybeDecimal("deposit.percent", "Deposit, %", e -> e.deposit().percent()),
         make.money("deposit.amount", "or an amount", e -> e.deposit().amount()),
         make.yesNo("terms.inclusive", "Prices hold their taxes", e -> e.terms().inclusive()),
-        make.paragraph("note", "Note", Estimate::note));
+        make.paragraph("note", "Note, not printed", Estimate::note));
   }
 
   List<FieldOf<Estimate.Expectation>> expectation() {
@@ -66,7 +66,7 @@ final class MoneyFields {
         steps("Steps, in order", Estimate.Option::steps, all -> all),
         make.maybeDecimal("discount.percent", "Discount, %", o -> o.discount().percent()),
         make.money("discount.amount", "or an amount", o -> o.discount().amount()),
-        make.line("note", "Note", Estimate.Option::note));
+        make.line("note", "Note, not printed", Estimate.Option::note));
   }
 
   /** Kinds of step, parted by commas, in order. */

@@ -3,6 +3,7 @@ package hullalmanac.exchange.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hullalmanac.core.paper.Block;
+import hullalmanac.core.paper.EstimatePaper;
 import hullalmanac.core.paper.HistoryPaper;
 import hullalmanac.core.paper.Paper;
 import hullalmanac.core.record.Almanac;
@@ -10,6 +11,7 @@ import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Business;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.EveryPaper;
 import hullalmanac.fixture.OpenSample;
@@ -18,7 +20,10 @@ import hullalmanac.fixture.PdfText;
 import hullalmanac.fixture.Secrets;
 import hullalmanac.service.Fleet;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -85,6 +90,40 @@ class PaperPdfTest {
             .sum();
     assertThat(photos).isPositive();
     assertThat(text(paper).images()).isEqualTo((int) photos + 1);
+  }
+
+  @Test
+  void aSignatureIsDrawnAsThePenWentAndSaidInWords() {
+    Almanac almanac = OpenSample.fleet().almanac();
+    Estimate signed =
+        almanac.books().estimates().stream()
+            .filter(e -> e.answer().flatMap(Estimate.Answer::signature).isPresent())
+            .findFirst()
+            .orElseThrow();
+    Estimate.Answer answer = signed.answer().orElseThrow();
+    Paper with = EstimatePaper.of(almanac, signed, OpenSample.fleet().asOf());
+    Paper without =
+        EstimatePaper.of(
+            almanac,
+            With.component(
+                signed,
+                "answer",
+                Optional.of(With.component(answer, "signature", Optional.empty()))),
+            OpenSample.fleet().asOf());
+    assertThat(ink(with)).isGreaterThan(ink(without) + 200);
+    assertThat(text(with).text()).contains(answer.signedBy());
+    assertThat(text(with).images()).as("the mark alone").isEqualTo(text(without).images());
+  }
+
+  private static long ink(Paper paper) {
+    PaperPdf.Made made = PaperPdf.of(paper, EveryPaper.PHOTOS);
+    return IntStream.range(0, PaperPages.texts(made).size())
+        .mapToLong(
+            i ->
+                Arrays.stream(PaperPages.picture(made, i, 600).argb())
+                    .filter(p -> (p & 0xff) < 100)
+                    .count())
+        .sum();
   }
 
   @Test
