@@ -9,6 +9,7 @@ import hullalmanac.core.record.RecordException;
 import hullalmanac.present.Look;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.help.HelpPresenter;
+import hullalmanac.present.house.Calendars;
 import hullalmanac.present.house.House;
 import hullalmanac.present.shell.ShellPresenter;
 import hullalmanac.present.shell.WindowLook;
@@ -292,6 +293,8 @@ final class WindowStart {
     /** Kept here as well: its file is not to be asked on the event thread. */
     private volatile Optional<String> second = places.second().map(Path::toString);
 
+    private volatile Calendars calendars;
+
     private IntSupplier next = () -> 0;
     private MainWindow window;
 
@@ -301,6 +304,7 @@ final class WindowStart {
      */
     Opened(Path own, Optional<Path> scratch, RecordService record) {
       this.own = own;
+      this.calendars = places.calendars(own);
       this.scratch = scratch;
       this.record = record;
     }
@@ -342,6 +346,7 @@ final class WindowStart {
           () -> {
             try {
               RecordService.move(record.folder(), Path.of(folder));
+              places.moved(own, Path.of(folder));
             } catch (RecordException | InvalidPathException e) {
               return begin(own, Optional.of(e.getMessage()));
             }
@@ -373,11 +378,26 @@ final class WindowStart {
     @Override
     public void secondPlace(Optional<String> folder) {
       second = folder;
+      remember(() -> places.second(folder));
+    }
+
+    @Override
+    public Calendars calendars() {
+      return calendars;
+    }
+
+    @Override
+    public void calendars(Calendars now) {
+      calendars = now;
+      remember(() -> places.calendars(own, now));
+    }
+
+    private void remember(Runnable what) {
       tasks.run(
           TaskRunner.Lane.DATABASE,
           () -> {
-            places.second(folder);
-            return folder;
+            what.run();
+            return what;
           },
           done -> {},
           failed -> {

@@ -9,7 +9,9 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.EditService;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -58,6 +60,9 @@ public interface Desk {
 
   /** The time by the clock on the wall. */
   ZonedDateTime now();
+
+  /** How busy one is on a day by another calendar, in words; nothing on a day that is free. */
+  Optional<String> busyOn(LocalDate day);
 
   /** New ids. */
   IdSource ids();

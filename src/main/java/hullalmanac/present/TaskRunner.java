@@ -5,13 +5,15 @@ import java.util.function.Supplier;
 
 /**
  * Runs work off the event thread and brings the answer back to it. Work that touches the record
- * goes down one lane, in order; reckoning goes down another and gets values only.
+ * goes down one lane, in order; reckoning goes down another and gets values only; files that are
+ * not of the record, on whatever disk, go down a third, where nobody waits for them.
  */
 public interface TaskRunner {
   /** Which lane work goes down. */
   enum Lane {
     DATABASE,
-    COMPUTING
+    COMPUTING,
+    FILES
   }
 
   /**

@@ -1,9 +1,11 @@
 package hullalmanac.service;
 
+import hullalmanac.core.calendar.BusyDay;
 import hullalmanac.core.calendar.CalendarEvent;
 import hullalmanac.core.calendar.CalendarEvents;
 import hullalmanac.core.calendar.Retold;
 import hullalmanac.core.calendar.Revisions;
+import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Berth;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.exchange.WholeFile;
@@ -13,7 +15,9 @@ import hullalmanac.exchange.ical.OwnCalendar;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -24,7 +28,7 @@ import java.util.Optional;
  * with a phone, say; and the busy days of another calendar. Everything here touches files.
  *
  * <p>The file is its own memory: what was told in it before says what is newer now (see decision
- * 12). So it can be written while the record is open elsewhere, and nothing of it is in the record.
+ * 15). So it can be written while the record is open elsewhere, and nothing of it is in the record.
  */
 public final class CalendarService {
   /** What ended longer ago is told no more. */
@@ -40,10 +44,39 @@ public final class CalendarService {
    * What came of writing.
    *
    * @param changed whether the file was written; not where it held the same already
+   * @param at when it was written last
    * @param events how many it holds
    * @param privateLeftOut how many berths have keys, gate codes or absences that were not written
    */
-  public record Written(boolean changed, int events, int privateLeftOut) {}
+  public record Written(boolean changed, Instant at, int events, int privateLeftOut) {}
+
+  /**
+   * Busy days of another calendar.
+   *
+   * @param mark tells this state of its file from a later one; empty when it could not be read
+   * @param problems what could not be read, a sentence each
+   */
+  public record Busy(String mark, List<BusyDay> days, List<String> problems) {
+    /** Of no calendar. */
+    public static final Busy NONE = new Busy("", List.of(), List.of());
+
+    public Busy {
+      days = List.copyOf(days);
+      problems = List.copyOf(problems);
+    }
+
+    private static Busy problem(String sentence) {
+      return new Busy("", List.of(), List.of(sentence));
+    }
+  }
+
+  /**
+   * What the change log says of a record as it was read; nothing where the record was changed
+   * since, so that somebody who reads it again will ask again.
+   */
+  public Optional<Revisions> revisionsOf(Almanac read) {
+    return record.almanac().equals(read) ? Optional.of(record.revisions()) : Optional.empty();
+  }
 
   /**
    * Writes the calendar into a file that is new, or that it was written into before.
@@ -52,7 +85,22 @@ public final class CalendarService {
    * @param withPrivate whether keys, gate codes and absences are written with visits
    */
   public Written write(Fleet fleet, Path file, boolean withPrivate) {
-    Revisions revisions = record.revisions();
+    return write(fleet, record.revisions(), file, withPrivate);
+  }
+
+  /** The same into a file named by its path as text; touches no other file, nor the record's. */
+  public Written write(Fleet fleet, Revisions revisions, String file, boolean withPrivate) {
+    try {
+      return write(fleet, revisions, Path.of(file), withPrivate);
+    } catch (InvalidPathException e) {
+      throw new RecordException(
+          RecordException.Kind.MISSING,
+          "No calendar can be called \"" + file + "\". Write a file that ends with .ics.",
+          e);
+    }
+  }
+
+  private Written write(Fleet fleet, Revisions revisions, Path file, boolean withPrivate) {
     LocalDate since =
         revisions.newest().atZone(ZoneOffset.UTC).toLocalDate().minusYears(YEARS_BACK);
     try {
@@ -64,7 +112,8 @@ public final class CalendarService {
               since);
       String text = CalendarFile.text(fleet.almanac().business().name(), events);
       boolean changed = WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-      return new Written(changed, events.size(), withPrivate ? 0 : secrets(fleet));
+      Instant at = changed ? record.clock().instant() : Files.getLastModifiedTime(file).toInstant();
+      return new Written(changed, at, events.size(), withPrivate ? 0 : secrets(fleet));
     } catch (IOException e) {
       throw new RecordException(
           RecordException.Kind.READ_ONLY,
@@ -113,6 +162,39 @@ public final class CalendarService {
           RecordException.Kind.MISSING,
           "The calendar " + file + " cannot be read. Name a file that ends with .ics.",
           e);
+    }
+  }
+
+  /**
+   * The busy days of another calendar, where it has changed since it was read last.
+   *
+   * @param file its path as text
+   * @param before its mark when it was read last
+   * @return nothing when it is as it was
+   */
+  public Optional<Busy> busyDays(String file, String before, LocalDate from, LocalDate until) {
+    try {
+      Path path = Path.of(file);
+      String mark =
+          String.join(
+              " ",
+              file,
+              Files.getLastModifiedTime(path).toString(),
+              String.valueOf(Files.size(path)),
+              from.toString());
+      if (mark.equals(before)) {
+        return Optional.empty();
+      }
+      String text = text(path);
+      if (OwnCalendar.read(text).isPresent()) {
+        return Optional.of(
+            Busy.problem(file + " is a calendar that this program writes. Choose another."));
+      }
+      BusyDays.Read read = BusyDays.read(text, from, until, record.zone());
+      return Optional.of(new Busy(mark, read.days(), read.problems()));
+    } catch (IOException | InvalidPathException e) {
+      return Optional.of(
+          Busy.problem("The calendar " + file + " cannot be read. Look whether it is there."));
     }
   }
 }

@@ -1,6 +1,7 @@
 package hullalmanac.service;
 
 import hullalmanac.core.record.RecordException;
+import hullalmanac.core.work.Card;
 import hullalmanac.core.work.CardVersion;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.Contacts;
@@ -10,6 +11,7 @@ import hullalmanac.exchange.vcard.CardReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -38,6 +40,18 @@ public final class ContactsService {
           "The cards cannot be written to "
               + file
               + ". Choose a folder that is there, with room in it.",
+          e);
+    }
+  }
+
+  /** The same into a file named by its path as text. */
+  public int write(String file, CardVersion version) {
+    try {
+      return write(Path.of(file), version);
+    } catch (InvalidPathException e) {
+      throw new RecordException(
+          RecordException.Kind.MISSING,
+          "No file can be called \"" + file + "\". Choose another name.",
           e);
     }
   }
@@ -75,11 +89,46 @@ public final class ContactsService {
       return new Compared(
           Contacts.of(record.almanac(), read.cards(), record.ids()), read.problems());
     } catch (IOException e) {
-      throw new RecordException(
-          RecordException.Kind.MISSING,
-          "The cards " + file + " cannot be read. Name a file that ends with .vcf.",
-          e);
+      throw missing(file.toString(), e);
     }
+  }
+
+  private static RecordException missing(String file, Exception e) {
+    return new RecordException(
+        RecordException.Kind.MISSING,
+        "The cards " + file + " cannot be read. Name a file that ends with .vcf.",
+        e);
+  }
+
+  /**
+   * Cards that were read.
+   *
+   * @param problems what could not be taken, a sentence each
+   */
+  public record Cards(List<Card> cards, List<String> problems) {
+    public Cards {
+      cards = List.copyOf(cards);
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Reads cards of any version from a file, named by its path as text; not from the record. */
+  public static Cards read(String file) {
+    try {
+      return read(Files.readAllBytes(Path.of(file)));
+    } catch (IOException | InvalidPathException e) {
+      return new Cards(List.of(), List.of(missing(file, e).getMessage()));
+    }
+  }
+
+  /** Reads cards of any version from a text. */
+  public static Cards pasted(String text) {
+    return read(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Cards read(byte[] content) {
+    CardReader.Read read = CardReader.read(content);
+    return new Cards(read.cards(), read.problems());
   }
 
   /**

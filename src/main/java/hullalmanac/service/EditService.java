@@ -188,6 +188,16 @@ public final class EditService {
     return new MailService(record.clock());
   }
 
+  /** What writes the calendar and reads busy days. */
+  public CalendarService calendar() {
+    return new CalendarService(record);
+  }
+
+  /** What takes contact cards in and writes them. */
+  public ContactsService contacts() {
+    return new ContactsService(record);
+  }
+
   /** Where the record lies and what lies there with it. */
   public HouseService house() {
     return new HouseService(record);

@@ -2,6 +2,7 @@ package hullalmanac.service;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import hullalmanac.core.calendar.CalendarEvent;
 import hullalmanac.core.calendar.EventKind;
@@ -44,6 +45,10 @@ import java.util.Optional;
 import java.util.Random;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Component;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.component.VAlarm;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.property.Trigger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -321,6 +326,44 @@ class CalendarServiceTest {
     assertThat(calendar.validate().hasErrors()).isFalse();
     assertThat(calendar.getComponents(Component.VEVENT)).hasSize(written.events()).hasSize(5);
     assertThat(events()).extracting(CalendarEvent::kind).contains(EventKind.values());
+  }
+
+  /**
+   * RFC 5545, sections 3.6.6 and 3.8.6.3: an alarm on the screen has an action, a description and a
+   * trigger, which counts from midnight where the event takes whole days. Nine in the morning of
+   * the day before is 15 hours before; of 14 days before, 327; of 7 days before, 159.
+   */
+  @Test
+  void plannedVisitsRemindersAndLayUpsRingAndNothingElseDoes() throws Exception {
+    write();
+    var calendar = new CalendarBuilder().build(new StringReader(text(file)));
+    List<VEvent> all = calendar.getComponents(Component.VEVENT);
+    assertThat(all)
+        .extracting(
+            e -> e.getProperty(Property.CATEGORIES).map(Property::getValue).orElse(""),
+            CalendarServiceTest::rings)
+        .contains(tuple("visit", "PT-15H"), tuple("reminder", "PT-327H"), tuple("cure", "silent"))
+        .filteredOn(t -> t.toList().get(0).equals("lay-up"))
+        .hasSize(2)
+        .allMatch(t -> t.toList().get(1).equals("PT-159H"));
+    later("cancelled", VisitMove.cancel(record.almanac(), now(), MoveReason.OWNER));
+    write();
+    assertThat(event(Uid.Of.VISIT, visit).alarmHours()).isEmpty();
+  }
+
+  private static String rings(VEvent event) {
+    List<VAlarm> alarms = event.getComponents(Component.VALARM);
+    if (alarms.isEmpty()) {
+      return "silent";
+    }
+    VAlarm alarm = alarms.get(0);
+    List<Property> said = alarm.getProperties();
+    assertThat(said)
+        .extracting(Property::getName)
+        .containsExactlyInAnyOrder("ACTION", "DESCRIPTION", "TRIGGER");
+    assertThat(alarm.getProperty(Property.ACTION).map(Property::getValue)).contains("DISPLAY");
+    return Duration.from(alarm.<Trigger>getProperty("TRIGGER").orElseThrow().getDuration())
+        .toString();
   }
 
   @Test

@@ -7,10 +7,12 @@ import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Uid;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -36,16 +38,21 @@ public record Contacts(List<Party> fresh, List<Alike> alike, List<Party> there) 
    */
   public static Contacts of(Almanac almanac, List<Card> cards, IdSource ids) {
     NewKeys keys = new NewKeys(almanac);
-    List<Party> known = new ArrayList<>(almanac.parties());
+    Map<String, Party> byUid = new HashMap<>();
+    LikeParties known = new LikeParties();
+    for (Party party : almanac.parties()) {
+      known.add(party);
+      byUid.put(Uid.of(Uid.Of.PARTY, party.id()), party);
+    }
     List<Party> fresh = new ArrayList<>();
     List<Alike> alike = new ArrayList<>();
     List<Party> there = new ArrayList<>();
     for (Card card : cards) {
       Party party = party(card, ids, keys);
       Optional<Alike> likeliest =
-          own(card, known)
+          own(card, byUid)
               .map(own -> new Alike(own, party, Set.of(Alike.Sign.CARD)))
-              .or(() -> LikeParties.to(party, known).stream().findFirst());
+              .or(() -> known.to(party).stream().findFirst());
       if (likeliest.isEmpty()) {
         fresh.add(party);
         known.add(party);
@@ -59,13 +66,8 @@ public record Contacts(List<Party> fresh, List<Alike> alike, List<Party> there) 
   }
 
   /** A card that this program wrote carries the name of its party. */
-  private static Optional<Party> own(Card card, List<Party> known) {
-    return card.uid()
-        .flatMap(
-            uid ->
-                known.stream()
-                    .filter(p -> uid.strip().replace(URN, "").equals(Uid.of(Uid.Of.PARTY, p.id())))
-                    .findFirst());
+  private static Optional<Party> own(Card card, Map<String, Party> byUid) {
+    return card.uid().map(uid -> byUid.get(uid.strip().replace(URN, "")));
   }
 
   /** A party as a card has it; what a party has no room for stands in the note. */
@@ -90,15 +92,27 @@ public record Contacts(List<Party> fresh, List<Alike> alike, List<Party> there) 
 
   /** Puts in what is new, and what is alike only when it is to be made one as usual. */
   public Edit edit(Almanac almanac, boolean merge) {
+    return edit(almanac, pair -> merge ? Alike.Choice.ONE : Alike.Choice.LEAVE_OUT);
+  }
+
+  /** Puts in what is new, and what is alike as it was chosen. */
+  public Edit edit(Almanac almanac, Function<Alike, Alike.Choice> chosen) {
     Edit edit = Edit.put(fresh);
     Almanac after = almanac.with(edit);
-    if (merge) {
-      for (Alike pair : alike) {
-        Party known = InRecord.row(after.parties(), pair.known().id());
-        Edit one = PartyMerge.edit(after, known, pair.other(), Map.of());
-        edit = edit.and(one);
-        after = after.with(one);
-      }
+    for (Alike pair : alike) {
+      Edit one =
+          switch (chosen.apply(pair)) {
+            case ONE ->
+                PartyMerge.edit(
+                    after,
+                    InRecord.row(after.parties(), pair.known().id()),
+                    pair.other(),
+                    Map.of());
+            case BOTH -> Edit.put(pair.other());
+            case LEAVE_OUT -> Edit.put(List.of());
+          };
+      edit = edit.and(one);
+      after = after.with(one);
     }
     return edit;
   }

@@ -5,9 +5,13 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,32 +23,77 @@ import java.util.stream.Stream;
 public final class LikeParties {
   private static final int SHORTEST_PHONE = 7;
 
-  private LikeParties() {}
+  private final List<Party> all = new ArrayList<>();
+
+  /** Places of parties by what they would have in common with another. */
+  private final Map<String, List<Integer>> places = new HashMap<>();
+
+  /** Among nobody yet. */
+  LikeParties() {}
 
   /** Pairs within a list, each once. */
   public static List<Alike> pairs(List<Party> parties) {
     List<Alike> pairs = new ArrayList<>();
+    LikeParties known = new LikeParties();
+    parties.forEach(known::add);
     for (int i = 0; i < parties.size(); i++) {
-      for (Party other : parties.subList(i + 1, parties.size())) {
-        Set<Alike.Sign> signs = signs(parties.get(i), other);
-        if (!signs.isEmpty()) {
-          pairs.add(new Alike(parties.get(i), other, signs));
-        }
+      for (int other : known.like(parties.get(i)).tailSet(i, false)) {
+        pairs.add(alike(parties.get(i), parties.get(other)));
       }
     }
     return List.copyOf(pairs);
   }
 
-  /** Those of a list that may be the same as another, the likeliest first. */
-  static List<Alike> to(Party other, List<Party> known) {
-    return known.stream()
-        .map(k -> new Alike(k, other, signs(k, other)))
-        .filter(a -> !a.signs().isEmpty())
+  /** One more that others may be like. */
+  void add(Party party) {
+    for (String trait : traits(party)) {
+      places.computeIfAbsent(trait, t -> new ArrayList<>()).add(all.size());
+    }
+    all.add(party);
+  }
+
+  /** Those that may be the same as another, the likeliest first. */
+  List<Alike> to(Party other) {
+    return like(other).stream()
+        .map(place -> alike(all.get(place), other))
         .sorted(
             Comparator.comparing((Alike a) -> a.signs().iterator().next())
                 .thenComparing(a -> -a.signs().size())
                 .thenComparing(a -> a.known().id()))
         .toList();
+  }
+
+  private static Alike alike(Party known, Party other) {
+    return new Alike(known, other, signs(known, other));
+  }
+
+  /** Places of those with a sign in common; only who shares a trait is compared. */
+  private NavigableSet<Integer> like(Party other) {
+    NavigableSet<Integer> like = new TreeSet<>();
+    for (String trait : traits(other)) {
+      places.getOrDefault(trait, List.of()).stream()
+          .filter(place -> !signs(all.get(place), other).isEmpty())
+          .forEach(like::add);
+    }
+    return like;
+  }
+
+  /** Two with a sign in common have one of these in common, too. */
+  private static List<String> traits(Party party) {
+    List<String> traits = new ArrayList<>();
+    String mail = party.email().strip().toLowerCase(Locale.ROOT);
+    if (!mail.isEmpty()) {
+      traits.add("mail " + mail);
+    }
+    String phone = digits(party.phone());
+    if (phone.length() >= SHORTEST_PHONE) {
+      traits.add("phone " + phone.substring(phone.length() - SHORTEST_PHONE));
+    }
+    String name = words(party.name());
+    if (!name.isEmpty()) {
+      traits.add("name " + name);
+    }
+    return traits;
   }
 
   private static Set<Alike.Sign> signs(Party a, Party b) {

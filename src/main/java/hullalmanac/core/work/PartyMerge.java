@@ -3,8 +3,11 @@ package hullalmanac.core.work;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Books;
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Invoice;
+import hullalmanac.core.record.Kind;
 import hullalmanac.core.record.Party;
+import hullalmanac.core.record.Problem;
 import hullalmanac.core.record.Role;
 import hullalmanac.core.record.Row;
 import hullalmanac.core.record.With;
@@ -61,6 +64,41 @@ public final class PartyMerge {
       gone.add(other);
     }
     return new Edit(Optional.empty(), put, gone);
+  }
+
+  /**
+   * Makes one party of two of the record, unless one is gone or the other was sent an invoice.
+   *
+   * @param known who stays
+   * @param other who becomes one with them
+   */
+  public static Change of(Almanac almanac, Id<Party> known, Id<Party> other) {
+    Optional<Party> stays = party(almanac, known);
+    Optional<Party> goes = party(almanac, other);
+    if (stays.isEmpty() || goes.isEmpty()) {
+      return Change.refused(
+          new Problem(
+              Kind.PARTY, "", "", "one of the two is not in the record any more", "Look again"));
+    }
+    if (wasInvoiced(almanac, other)) {
+      return Change.refused(
+          new Problem(
+              Kind.PARTY,
+              goes.get().key(),
+              "",
+              "an invoice was issued to " + goes.get().name() + " and stays with them",
+              "Let the other one go"));
+    }
+    return Change.checked(almanac, edit(almanac, stays.get(), goes.get(), Map.of()));
+  }
+
+  private static Optional<Party> party(Almanac almanac, Id<Party> id) {
+    return almanac.parties().stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  /** Whether an invoice was issued to a party, which then stays. */
+  public static boolean wasInvoiced(Almanac almanac, Id<Party> party) {
+    return almanac.books().invoices().stream().anyMatch(i -> i.issued() && i.party().equals(party));
   }
 
   /** Estimates, drafts and payments of the other, who are the known one's from then on. */

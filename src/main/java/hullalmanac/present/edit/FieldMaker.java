@@ -75,6 +75,21 @@ public record FieldMaker(Business business, LocalDate today) {
         id, label, new Input.Line(""), get, (row, typed) -> set(row, id, typed.strip(), ""));
   }
 
+  /**
+   * The name of a file.
+   *
+   * @param made what the component is of a name; an empty one where none was typed
+   */
+  static <T extends Record> FieldOf<T> file(
+      String id,
+      String label,
+      Input.FileName input,
+      Function<T, String> get,
+      Function<String, Object> made) {
+    return new FieldOf<>(
+        id, label, input, get, (row, typed) -> set(row, id, made.apply(typed.strip()), ""));
+  }
+
   /** What is only shown, or pressed; where it is written in all the same nothing changes. */
   static <T> FieldOf<T> unwritten(String id, String label, Input input, Function<T, String> get) {
     return new FieldOf<>(

@@ -84,7 +84,8 @@ record ListBlocks(
             words(doing),
             "Choose a file …",
             "Lists (CSV, .xlsx)",
-            List.of("csv", "tsv", "txt", "xlsx", "xlsm")));
+            List.of("csv", "tsv", "txt", "xlsx", "xlsm"),
+            "a copied table"));
     plan.ifPresent(p -> add(p, blocks));
     blocks.add(
         new SheetState.Buttons(

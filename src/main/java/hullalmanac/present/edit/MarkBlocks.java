@@ -37,7 +37,8 @@ record MarkBlocks(Desk desk, Consumer<String> refused) {
             "A picture at the right of the name, on all paper.",
             mark.isEmpty() ? "Choose a picture …" : "Choose another …",
             "Pictures (PNG, JPEG)",
-            List.of("png", "jpg", "jpeg")),
+            List.of("png", "jpg", "jpeg"),
+            ""),
         new SheetState.Photos(SHOWN, "", cards, "", false));
   }
 

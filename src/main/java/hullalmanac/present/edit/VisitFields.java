@@ -18,11 +18,13 @@ import hullalmanac.core.record.With;
 import hullalmanac.present.edit.FieldMaker.Named;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.words.TimedWords;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Fields of a visit and of its steps. */
@@ -33,10 +35,15 @@ final class VisitFields {
     this.make = make;
   }
 
-  List<FieldOf<Visit>> visit(Visit visit) {
+  /**
+   * @param busyOn how busy one is on a day by another calendar
+   */
+  List<FieldOf<Visit>> visit(Visit visit, Function<LocalDate, Optional<String>> busyOn) {
     List<FieldOf<Visit>> fields = new ArrayList<>();
     fields.add(
-        make.day("day", visit.status() == VisitStatus.PLANNED ? "Day" : "First day", Visit::day));
+        visit.status() == VisitStatus.PLANNED
+            ? busy(make.day("day", "Day", Visit::day), busyOn)
+            : make.day("day", "First day", Visit::day));
     if (!visit.moves().isEmpty()) {
       fields.add(movedBecause());
     }
@@ -48,6 +55,23 @@ final class VisitFields {
     }
     fields.add(make.paragraph("note", "Note", Visit::note));
     return fields;
+  }
+
+  /** A day that says beside it how busy one is then. */
+  private static FieldOf<Visit> busy(
+      FieldOf<Visit> day, Function<LocalDate, Optional<String>> busyOn) {
+    return new FieldOf<>(
+        day.id(),
+        day.label(),
+        day.input(),
+        day.text(),
+        (visit, typed) ->
+            day.enter().apply(visit, typed) instanceof Entry.Read<Visit> read
+                ? new Entry.Read<>(
+                    read.value(),
+                    read.echo()
+                        + busyOn.apply(read.value().day()).map(words -> "; " + words).orElse(""))
+                : day.enter().apply(visit, typed));
   }
 
   private static FieldOf<Visit> cancelledBecause() {

@@ -61,7 +61,7 @@ public final class VisitSheet extends FleetSheet {
                 f -> one(f).stream().toList(),
                 v -> v.id().toString(),
                 v -> "visit of " + v.day(),
-                f -> new VisitFields(make(f)).visit(one(f).orElseThrow()),
+                f -> new VisitFields(make(f)).visit(one(f).orElseThrow(), desk::busyOn),
                 this::facts),
             desk);
     looked =

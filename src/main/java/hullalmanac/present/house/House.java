@@ -3,9 +3,9 @@ package hullalmanac.present.house;
 import java.util.Optional;
 
 /**
- * What is done to the record as a whole. All but the second place closes the window and opens it
- * again on what there is then; where it cannot be done the window opens again as it was and says
- * why.
+ * What is done to the record as a whole. All but the second place and the calendars closes the
+ * window and opens it again on what there is then; where it cannot be done the window opens again
+ * as it was and says why.
  */
 public interface House {
   /** Whether the record is a scratch copy of the sample. */
@@ -29,10 +29,17 @@ public interface House {
   /** Sets the second place for copies on this computer. */
   void secondPlace(Optional<String> folder);
 
+  /** The calendars of this computer. */
+  Calendars calendars();
+
+  /** Sets the calendars of this computer. */
+  void calendars(Calendars now);
+
   /** A house in which nothing can be moved, for where there is no window. */
   static House still() {
     return new House() {
       private Optional<String> second = Optional.empty();
+      private Calendars calendars = Calendars.NONE;
 
       @Override
       public boolean isSample() {
@@ -67,6 +74,16 @@ public interface House {
       @Override
       public void secondPlace(Optional<String> folder) {
         second = folder;
+      }
+
+      @Override
+      public Calendars calendars() {
+        return calendars;
+      }
+
+      @Override
+      public void calendars(Calendars now) {
+        calendars = now;
       }
     };
   }

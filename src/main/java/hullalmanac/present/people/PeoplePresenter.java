@@ -11,6 +11,8 @@ import hullalmanac.core.record.Role;
 import hullalmanac.core.work.NewKeys;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Invitation;
+import hullalmanac.present.edit.AlikeSheet;
+import hullalmanac.present.edit.ContactsSheet;
 import hullalmanac.present.edit.PartySheet;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.service.Fleet;
@@ -26,6 +28,7 @@ import java.util.stream.Stream;
 /** The people and firms, and the sheet of the one chosen. */
 public final class PeoplePresenter {
   private final Desk desk;
+  private final ContactsSheet cards;
   private Consumer<PeopleState> view = s -> {};
   private PeopleState state =
       new PeopleState(
@@ -39,6 +42,7 @@ public final class PeoplePresenter {
 
   public PeoplePresenter(Desk desk) {
     this.desk = desk;
+    cards = new ContactsSheet(desk);
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -77,6 +81,16 @@ public final class PeoplePresenter {
   public void add() {
     Id<Party> id = desk.ids().next();
     desk.edit("a person added", almanac -> Edit.put(unknown(id, almanac)), () -> choose(id));
+  }
+
+  /** Opens the sheet that takes contact cards in and writes them, as it was left. */
+  public void openCards() {
+    desk.open(cards);
+  }
+
+  /** Opens the sheet of people who may be one and the same. */
+  public void openAlike() {
+    desk.open(new AlikeSheet(desk));
   }
 
   private static Party unknown(Id<Party> id, Almanac almanac) {

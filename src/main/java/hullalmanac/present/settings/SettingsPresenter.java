@@ -5,11 +5,13 @@ import hullalmanac.core.record.PracticeValue;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Look;
 import hullalmanac.present.edit.BusinessSheet;
+import hullalmanac.present.edit.CalendarSheet;
 import hullalmanac.present.edit.LookSheet;
 import hullalmanac.present.edit.PracticeSheet;
 import hullalmanac.present.edit.RatesSheet;
 import hullalmanac.present.edit.RecordSheet;
 import hullalmanac.present.edit.WordingSheet;
+import hullalmanac.present.house.CalendarFollower;
 import hullalmanac.present.house.House;
 import hullalmanac.present.settings.SettingsState.Page;
 import hullalmanac.present.sheet.Sheet;
@@ -51,7 +53,7 @@ public final class SettingsPresenter {
   /**
    * @param house who moves the record as a whole
    */
-  public SettingsPresenter(Desk desk, Supplier<House> house) {
+  public SettingsPresenter(Desk desk, Supplier<House> house, CalendarFollower calendar) {
     for (BusinessSheet.Page page : BusinessSheet.Page.values()) {
       pages.put(new Page(page.words(), page.about()), () -> new BusinessSheet(desk, page));
     }
@@ -59,6 +61,9 @@ public final class SettingsPresenter {
         new Page("Rates by length", "What a foot or a metre costs"), () -> new RatesSheet(desk));
     pages.put(new Page("Letters", "How they are worded"), () -> new WordingSheet(desk));
     pages.put(new Page("How it looks", "Light or dark, size, targets"), () -> new LookSheet(looks));
+    pages.put(
+        new Page("Calendars", "Following the record, busy days"),
+        () -> new CalendarSheet(desk, calendar));
     pages.put(
         new Page("The record and its copies", "Where it lies, moving, a second place"),
         () -> new RecordSheet(desk, house));
@@ -85,6 +90,11 @@ public final class SettingsPresenter {
       choose(pages.keySet().iterator().next());
     }
     sheet.ifPresent(s -> s.show(now));
+  }
+
+  /** Shows again what is said of what goes on beside the record. */
+  public void tick() {
+    sheet.ifPresent(Sheet::tick);
   }
 
   /** What the guide says of the page that is open. */

@@ -29,6 +29,19 @@ public sealed interface Input {
   }
 
   /**
+   * The name of a file, typed or chosen; in forms only.
+   *
+   * @param kinds what files there are to choose from, in words
+   * @param endings of their names, without a dot
+   * @param toWrite whether it is to be written, so that it need not be there yet
+   */
+  record FileName(String kinds, List<String> endings, boolean toWrite) implements Input {
+    public FileName {
+      endings = List.copyOf(endings);
+    }
+  }
+
+  /**
    * Nothing is written; a touch, Enter or Space does what its text says. In grids only; where the
    * text is empty there is nothing to do.
    *

@@ -93,9 +93,16 @@ public record SheetState(String title, String facts, List<Block> blocks, Optiona
    * @param choose what the button says that chooses one
    * @param kinds what files there are to choose from, in words
    * @param endings of their names, without a dot
+   * @param copied what else can be pasted, such as "a copied table"; empty for nothing
    */
   public record Files(
-      String id, String heading, String words, String choose, String kinds, List<String> endings)
+      String id,
+      String heading,
+      String words,
+      String choose,
+      String kinds,
+      List<String> endings,
+      String copied)
       implements Block {
     public Files {
       endings = List.copyOf(endings);

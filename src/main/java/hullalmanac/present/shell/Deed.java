@@ -1,6 +1,8 @@
 package hullalmanac.present.shell;
 
 import hullalmanac.core.record.Almanac;
+import hullalmanac.core.report.DateWords;
+import hullalmanac.core.work.Change;
 import hullalmanac.service.EditService;
 import hullalmanac.service.FleetService;
 import java.time.LocalDate;
@@ -18,6 +20,13 @@ interface Deed {
         refused, refused.isPresent() ? Optional.empty() : Optional.of(Read.of(service, edits)));
   }
 
+  /** Why a change was refused; nothing where it was done. */
+  static Optional<String> refusal(Change outcome) {
+    return outcome instanceof Change.Refused refused
+        ? Optional.of(refused.problems().get(0).sentence())
+        : Optional.empty();
+  }
+
   /** What a deed left: a refusal, or the record as it stands then. */
   record After(Optional<String> refused, Optional<Read> read) {}
 
@@ -25,6 +34,13 @@ interface Deed {
   record Read(Almanac almanac, LocalDate today, String status, EditService.Standing standing) {
     static Read of(FleetService service, EditService edits) {
       return new Read(service.read(), service.today(), service.status(), edits.standing());
+    }
+
+    /** What stands at the bottom; of the sample, also which day it takes for today. */
+    String words() {
+      return almanac.business().asOf().isPresent()
+          ? "Sample record, opened as of " + DateWords.full(today) + " · " + status
+          : status;
     }
   }
 }

@@ -14,12 +14,14 @@ import java.util.function.Consumer;
 final class Notices {
   private static final String SAMPLE = "sample";
   private static final String SECOND = "second place";
+  private static final String CALENDAR = "calendar";
 
   private static final String TOLD = "told";
   private static final String CRASH = "crash";
 
   private Optional<String> told = Optional.empty();
   private Optional<String> crash = Optional.empty();
+  private Optional<String> calendar = Optional.empty();
   private boolean sample;
   private Seen seen = new Seen(List.of(), Optional.empty(), ZoneOffset.UTC);
 
@@ -57,6 +59,15 @@ final class Notices {
     crash = crash.or(() -> Optional.of(sentence));
   }
 
+  /** Why the calendar could not be written, while it cannot. */
+  void calendar(Optional<String> why) {
+    calendar = why;
+  }
+
+  boolean isCalendar(Notice notice) {
+    return notice.id().equals(CALENDAR);
+  }
+
   boolean isCrash(Notice notice) {
     return notice.id().equals(CRASH);
   }
@@ -90,6 +101,7 @@ final class Notices {
     crash.ifPresent(sentence -> all.add(new Notice(CRASH, sentence, "Show it")));
     told.ifPresent(sentence -> all.add(new Notice(TOLD, sentence, "Good")));
     seen.second().ifPresent(why -> all.add(new Notice(SECOND, why, "Try again")));
+    calendar.ifPresent(why -> all.add(new Notice(CALENDAR, why, "Try again")));
     return all;
   }
 

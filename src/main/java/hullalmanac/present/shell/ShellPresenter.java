@@ -7,7 +7,6 @@ import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.Visit;
-import hullalmanac.core.report.DateWords;
 import hullalmanac.core.work.Change;
 import hullalmanac.present.Desk;
 import hullalmanac.present.Outside;
@@ -24,6 +23,7 @@ import hullalmanac.present.edit.ReminderSheet;
 import hullalmanac.present.edit.TellAllSheet;
 import hullalmanac.present.find.FindPresenter;
 import hullalmanac.present.help.HelpPresenter;
+import hullalmanac.present.house.CalendarFollower;
 import hullalmanac.present.house.House;
 import hullalmanac.present.owner.OwnerPresenter;
 import hullalmanac.present.people.PeoplePresenter;
@@ -36,6 +36,7 @@ import hullalmanac.present.takings.TakingsPresenter;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.FleetService;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,6 +71,7 @@ public final class ShellPresenter implements Desk {
   private final OwnerPresenter owner;
   private final CardPresenter card = new CardPresenter(this, this::tell);
   private final HelpPresenter help;
+  private final CalendarFollower calendar;
   private final List<Runnable> afterwards = new ArrayList<>();
   private final Notices notices = new Notices();
   private final DueNotice due = new DueNotice();
@@ -99,7 +101,9 @@ public final class ShellPresenter implements Desk {
     this.find = new FindPresenter(tasks, new ToFound(this)::open);
     this.owner = new OwnerPresenter(service, tasks);
     this.help = new HelpPresenter(tasks);
-    this.settings = new SettingsPresenter(this, () -> house);
+    this.calendar = new CalendarFollower(tasks, edits, () -> house);
+    this.settings = new SettingsPresenter(this, () -> house, calendar);
+    calendar.onTold(this::toldOfCalendars);
   }
 
   /** Says that something went wrong, and where the report of it lies. */
@@ -228,11 +232,26 @@ public final class ShellPresenter implements Desk {
     if (notices.isCrash(notice)) {
       help.open(Topic.ABOUT);
     }
+    if (notices.isCalendar(notice)) {
+      calendar.tick();
+    }
     notices.press(
         notice,
         house,
         other -> open(new OthersSheet(this, house, other, notices.zone(), this::lookAround)));
     lookAround();
+  }
+
+  private void toldOfCalendars() {
+    notices.calendar(calendar.trouble());
+    settings.tick();
+    trail.now().sheet().ifPresent(Sheet::tick);
+    publish();
+  }
+
+  @Override
+  public Optional<String> busyOn(LocalDate day) {
+    return calendar.busyOn(day);
   }
 
   private void planVisits() {
@@ -265,6 +284,7 @@ public final class ShellPresenter implements Desk {
           } else {
             timed.tick();
             reckoner.tick();
+            calendar.tick();
             trail.now().sheet().ifPresent(Sheet::tick);
           }
         },
@@ -278,13 +298,7 @@ public final class ShellPresenter implements Desk {
 
   @Override
   public void change(String what, Function<Almanac, Change> change, Runnable done) {
-    during(() -> refusal(edits.change(what, change)), done);
-  }
-
-  private static Optional<String> refusal(Change outcome) {
-    return outcome instanceof Change.Refused refused
-        ? Optional.of(refused.problems().get(0).sentence())
-        : Optional.empty();
+    during(() -> Deed.refusal(edits.change(what, change)), done);
   }
 
   @Override
@@ -448,11 +462,7 @@ public final class ShellPresenter implements Desk {
   }
 
   private void say(Deed.Read read, Fleet after) {
-    boolean sample = read.almanac().business().asOf().isPresent();
-    status =
-        sample
-            ? "Sample record, opened as of " + DateWords.full(read.today()) + " · " + read.status()
-            : read.status();
+    status = read.words();
     trouble = Optional.empty();
     standing = read.standing();
     fleet = Optional.of(after);
@@ -471,6 +481,7 @@ public final class ShellPresenter implements Desk {
     find.show(after);
     owner.show(after);
     card.show(after);
+    calendar.show(after);
     trail.now().sheet().ifPresent(sheet -> sheet.show(after));
     publish();
     List<Runnable> due = List.copyOf(afterwards);
@@ -510,12 +521,9 @@ public final class ShellPresenter implements Desk {
   /** Shows the card of the visit that is open; elsewhere at a boat, of her next planned one. */
   public void openCard() {
     boolean onBoat = trail.now().place() == Place.BOATS;
-    Optional<Id<Visit>> next = onBoat ? boats.nextVisit() : Optional.empty();
     trail
-        .now()
-        .sheet()
-        .flatMap(Sheet::visit)
-        .or(() -> next)
+        .openVisit()
+        .or(() -> onBoat ? boats.nextVisit() : Optional.empty())
         .ifPresentOrElse(this::showCard, () -> say(NO_VISIT));
   }
 

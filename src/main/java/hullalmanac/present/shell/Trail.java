@@ -2,6 +2,7 @@ package hullalmanac.present.shell;
 
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Id;
+import hullalmanac.core.record.Visit;
 import hullalmanac.present.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,11 @@ final class Trail {
 
   Spot now() {
     return spots.get(at);
+  }
+
+  /** The visit whose sheet is open. */
+  Optional<Id<Visit>> openVisit() {
+    return now().sheet().flatMap(Sheet::visit);
   }
 
   /** Where one is, another boat was chosen: going back leads to her. */

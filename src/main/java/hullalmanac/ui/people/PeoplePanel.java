@@ -36,6 +36,8 @@ public final class PeoplePanel extends JPanel {
                 PeopleState.Item::name, PeopleState.Item::boats, PeopleState.Item::reach),
             new FoundList.Acts<>(
                 presenter::find, i -> presenter.choose(i.party()), presenter::add));
+    list.also("Contact cards …", presenter::openCards);
+    list.also("Who may be the same …", presenter::openAlike);
     ListBesidePage sides = new ListBesidePage(list, page, "All people");
     list.onChosen(() -> sides.choosing(false));
     add(sides);

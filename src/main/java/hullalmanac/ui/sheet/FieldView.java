@@ -11,6 +11,7 @@ import hullalmanac.ui.widget.Typing;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -63,7 +64,12 @@ final class FieldView extends JPanel {
     } else {
       input.setToolTipText(field.label());
     }
-    add(input, "hmin 32, wmin 60");
+    if (field.input() instanceof Input.FileName file) {
+      FileChoice choice = new FileChoice(input, file, name -> put(name));
+      add(choice, "wmin 0");
+    } else {
+      add(input, "hmin 32, wmin 60");
+    }
     add(said, "wmin 60");
     said.setVisible(false);
   }
@@ -88,6 +94,10 @@ final class FieldView extends JPanel {
     JTextField line = new JTextField();
     if (field.input() instanceof Input.Line hinted) {
       line.putClientProperty("JTextField.placeholderText", hinted.hint());
+    } else if (field.input() instanceof Input.FileName) {
+      line.putClientProperty("JTextField.showClearButton", true);
+      Consumer<JTextComponent> clear = cleared -> put("");
+      line.putClientProperty("JTextField.clearCallback", clear);
     } else {
       line.setEditable(false);
     }
@@ -169,6 +179,12 @@ final class FieldView extends JPanel {
     if (!showing) {
       say(sheet.say(at, text()));
     }
+  }
+
+  /** Puts a text in as if it were typed and left. */
+  private void put(String text) {
+    ((JTextComponent) input).setText(text);
+    take();
   }
 
   private String text() {

@@ -35,7 +35,7 @@ final class FilesView extends DropFrame {
     choose.setName("choose " + state.id());
     choose.addActionListener(e -> choose());
     ways.add(choose, "hmin 32");
-    String paste = state.endings().contains("csv") ? "it or a copied table" : "it";
+    String paste = state.copied().isEmpty() ? "it" : "it or " + state.copied();
     ways.add(
         Labels.wrapped("or drop it here, or paste " + paste + " with Ctrl+V", true), "wmin 60");
     add(ways, "wmin 0");

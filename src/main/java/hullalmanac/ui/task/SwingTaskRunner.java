@@ -9,12 +9,13 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 
-/** One thread for the record, one for reckoning; answers on the event thread. */
+/** A thread for the record, one for reckoning, one for other files; answers on the event thread. */
 public final class SwingTaskRunner implements TaskRunner, AutoCloseable {
   private static final int PATIENCE_SECONDS = 10;
 
   private final ExecutorService database = lane("record");
   private final ExecutorService computing = lane("reckoning");
+  private final ExecutorService files = lane("files");
 
   private static ExecutorService lane(String name) {
     return Executors.newSingleThreadExecutor(
@@ -29,7 +30,7 @@ public final class SwingTaskRunner implements TaskRunner, AutoCloseable {
   public <T> void run(
       Lane lane, Supplier<T> work, Consumer<T> done, Consumer<RuntimeException> failed) {
     try {
-      (lane == Lane.DATABASE ? database : computing)
+      of(lane)
           .execute(
               () -> {
                 try {
@@ -45,23 +46,43 @@ public final class SwingTaskRunner implements TaskRunner, AutoCloseable {
     }
   }
 
+  private ExecutorService of(Lane lane) {
+    return switch (lane) {
+      case DATABASE -> database;
+      case COMPUTING -> computing;
+      case FILES -> files;
+    };
+  }
+
   /**
-   * Takes no more work; once the record's lane has finished what it has, does one last thing on it.
-   * Does not wait.
+   * Takes no more work; once the lanes of the record and of other files have finished what they
+   * have, does one last thing. Does not wait.
    */
   public void close(Runnable last) {
     computing.shutdownNow();
-    database.execute(last);
+    files.shutdown();
+    database.execute(
+        () -> {
+          await(files);
+          last.run();
+        });
     database.shutdown();
   }
 
-  /** Takes no more work, and waits until the record's lane has finished what it has. */
+  /** Takes no more work, and waits until all but the reckoning has finished what it has. */
   @Override
   public void close() {
     computing.shutdownNow();
+    files.shutdown();
     database.shutdown();
+    await(database);
+    await(files);
+  }
+
+  /** A disk that does not answer holds nobody up for ever. */
+  private static void await(ExecutorService lane) {
     try {
-      database.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      lane.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

@@ -24,12 +24,19 @@ import hullalmanac.core.work.SideBySide.Field;
 import hullalmanac.core.work.SideBySide.Take;
 import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,6 +98,63 @@ class ContactsTest {
     } else {
       assertThat(pairs).singleElement().extracting(Alike::signs).isEqualTo(EnumSet.of(sign));
     }
+  }
+
+  @Provide
+  Arbitrary<List<Party>> people() {
+    Arbitrary<Party> one =
+        Combinators.combine(
+                Arbitraries.of("Ada Ames", "Ames, Ada", "ADA  AMES", "Ben", "ben", "!"),
+                Arbitraries.of("", "0130", "+1 555 0130", "0555 0130", "555-0130", "+44 555 0130"),
+                Arbitraries.of("", " ", "a@x.org", "A@X.org ", "b@x.org"))
+            .as(this::party);
+    return one.list().ofMaxSize(12);
+  }
+
+  /**
+   * Only who shares a trait is compared: that must find all whom comparing each with each finds.
+   */
+  @Property(tries = 300)
+  void findsAllWhoAreAlikeAndEachPairOnce(@ForAll("people") List<Party> people) {
+    List<List<Party>> expected = new ArrayList<>();
+    for (int i = 0; i < people.size(); i++) {
+      for (Party other : people.subList(i + 1, people.size())) {
+        Party one = people.get(i);
+        if (LikeParties.sameMail(one.email(), other.email())
+            || LikeParties.samePhone(one.phone(), other.phone())
+            || LikeParties.sameName(one.name(), other.name())) {
+          expected.add(List.of(one, other));
+        }
+      }
+    }
+    assertThat(LikeParties.pairs(people))
+        .extracting(pair -> List.of(pair.known(), pair.other()))
+        .isEqualTo(expected);
+  }
+
+  @Test
+  void whatIsChosenOfEachPairIsDone() {
+    Party ada = party("Ada Ames", "", "");
+    Contacts contacts =
+        Contacts.of(
+            with(ada),
+            List.of(
+                card("Ada Ames", List.of("1"), List.of(), ""),
+                card("Ada Ames", List.of("2"), List.of(), ""),
+                card("Ada Ames", List.of("3"), List.of(), "")),
+            ids);
+    List<Alike.Choice> choices =
+        List.of(Alike.Choice.BOTH, Alike.Choice.LEAVE_OUT, Alike.Choice.ONE);
+    Almanac after =
+        with(ada)
+            .with(
+                contacts.edit(
+                    with(ada), pair -> choices.get(Integer.parseInt(pair.other().phone()) - 1)));
+    assertThat(after.parties())
+        .extracting(Party::phone)
+        .as("the first is another, the third gives its phone to Ada")
+        .containsExactlyInAnyOrder("1", "3");
+    assertThat(contacts.alike()).extracting(Alike::usual).containsOnly(Alike.Choice.LEAVE_OUT);
   }
 
   @Test

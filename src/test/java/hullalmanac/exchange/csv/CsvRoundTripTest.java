@@ -2,6 +2,8 @@ package hullalmanac.exchange.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.BoatStatus;
@@ -19,6 +21,7 @@ import hullalmanac.core.record.Moment;
 import hullalmanac.core.record.Observation;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.PartyKind;
+import hullalmanac.core.record.Row;
 import hullalmanac.core.record.Side;
 import hullalmanac.core.record.Step;
 import hullalmanac.core.record.StepKind;
@@ -31,12 +34,15 @@ import hullalmanac.core.record.Visit;
 import hullalmanac.core.record.VisitStatus;
 import hullalmanac.core.record.VisitWhy;
 import hullalmanac.core.record.With;
+import hullalmanac.fixture.OpenSample;
+import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
@@ -244,6 +250,71 @@ class CsvRoundTripTest {
         .contains(",\"He said \"\"hi\"\"\",")
         .contains(",\"a,b\",");
     assertThat(CsvSet.texts(odd, false)).doesNotContainKey("berth-secrets.csv");
+  }
+
+  /**
+   * RFC 4180, section 2: point 1, records end with CR LF; point 6, a line break stays within
+   * quotes; an empty field is empty.
+   */
+  @Test
+  void keepsLineBreaksWithinQuotesAndEndsRecordsWithCrLf() {
+    Made made = new Made(48.4);
+    Boat boat = With.component(made.boat(), "note", "first\r\nsecond, third");
+    String boats = CsvSet.texts(made.almanac().with(Edit.put(boat)), false).get("boats.csv");
+    assertThat(boats).endsWith(",\"first\r\nsecond, third\"\r\n").contains(",,");
+    assertThat(boats.replace("\r\n", "")).doesNotContain("\n").doesNotContain("\r");
+  }
+
+  /**
+   * Every text of every row of the sample, and every name by which rows are known, as a formula.
+   */
+  private static Almanac ofFormulas(Almanac almanac, String formula) {
+    List<Row> odd = new ArrayList<>();
+    for (Row row : almanac.rows()) {
+      odd.add(ofFormulas(row, formula));
+    }
+    return Almanac.empty(almanac.business()).with(Edit.put(odd));
+  }
+
+  private static Row ofFormulas(Row row, String formula) {
+    Row odd = row;
+    for (RecordComponent c : row.getClass().getRecordComponents()) {
+      if (c.getType() == String.class) {
+        String text = c.getName().equals("key") ? formula + row.key() : formula;
+        odd = orAsItIs(odd, c.getName(), text);
+      }
+    }
+    return odd;
+  }
+
+  /** Some texts are of a form of their own, such as the language of a party. */
+  private static Row orAsItIs(Row row, String component, String text) {
+    try {
+      return (Row) With.component((Record) row, component, text);
+    } catch (IllegalArgumentException e) {
+      return row;
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"=1+1", "+1", "-1+1", "@x", "\tx", "\rx"})
+  void noCellOfAnyListBeginsLikeAFormulaAndAllComeBack(String formula, @TempDir Path folder)
+      throws Exception {
+    Almanac odd = ofFormulas(OpenSample.fleet().almanac(), formula);
+    int guarded = 0;
+    for (Map.Entry<String, String> file : CsvSet.texts(odd, true).entrySet()) {
+      try (CsvReader<CsvRecord> cells = CsvReader.builder().ofCsvRecord(file.getValue())) {
+        for (CsvRecord record : cells) {
+          for (String cell : record.getFields()) {
+            assertThat(cell).as(file.getKey()).matches("(?s)[^=+\\-@\t\r].*|-?[0-9]+(\\.[0-9]+)?|");
+            guarded += cell.startsWith("'" + formula) ? 1 : 0;
+          }
+        }
+      }
+    }
+    assertThat(guarded).isGreaterThan(500);
+    Almanac back = again(folder, odd);
+    assertThat(CsvSet.texts(back, true)).isEqualTo(CsvSet.texts(odd, true));
   }
 
   /**

@@ -63,7 +63,8 @@ class FieldsTest {
                 .filter(f -> !f.id().equals("surfaces"))
                 .toList());
     for (Visit visit : SAMPLE.visits().subList(0, 60)) {
-      everyTextReadsBack(List.of(visit), new VisitFields(MAKE).visit(visit));
+      everyTextReadsBack(
+          List.of(visit), new VisitFields(MAKE).visit(visit, day -> Optional.empty()));
       everyTextReadsBack(looked(visit), LookedFields.of(MAKE));
     }
   }

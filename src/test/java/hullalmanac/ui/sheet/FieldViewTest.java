@@ -13,7 +13,9 @@ import hullalmanac.ui.theme.Theme;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusEvent;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JTextField;
@@ -123,6 +125,73 @@ class FieldViewTest {
           undo.actionPerformed(new ActionEvent(line, 0, ""));
           assertThat(line.getText()).isEmpty();
         });
+  }
+
+  @Test
+  void theNameOfAFileIsClearedAtOnceAndCanBeChosen() throws Exception {
+    SwingUtilities.invokeAndWait(
+        () -> {
+          Theme.start(false, 1f);
+          Heard heard = new Heard();
+          FieldView view =
+              FieldView.labelled(
+                  "calendar",
+                  new SheetState.Field(
+                      "written",
+                      "File to write",
+                      new Input.FileName("Calendars (.ics)", List.of("ics"), true),
+                      "",
+                      Said.NOTHING),
+                  heard);
+          FileChoice choice =
+              Arrays.stream(view.getComponents())
+                  .filter(FileChoice.class::isInstance)
+                  .map(FileChoice.class::cast)
+                  .findFirst()
+                  .orElseThrow();
+          assertThat(choice.getComponents())
+              .extracting(Component::getName)
+              .containsExactly("calendar written", "choose calendar written");
+          JTextField line = (JTextField) choice.getComponent(0);
+          view.show(
+              new SheetState.Field(
+                  "written",
+                  "File to write",
+                  new Input.FileName("Calendars (.ics)", List.of("ics"), true),
+                  "almanac.ics",
+                  Said.NOTHING));
+          assertThat(line.getText()).isEqualTo("almanac.ics");
+          assertThat(line.getClientProperty("JTextField.showClearButton")).isEqualTo(true);
+          cleared(line).accept(line);
+          assertThat(line.getText()).isEmpty();
+          assertThat(heard.texts).containsExactly("");
+        });
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Consumer<JTextField> cleared(JTextField line) {
+    return (Consumer<JTextField>) line.getClientProperty("JTextField.clearCallback");
+  }
+
+  /** Keeps what is entered. */
+  private static final class Heard implements Sheet {
+    private final List<String> texts = new ArrayList<>();
+
+    @Override
+    public void onChange(Consumer<SheetState> view) {}
+
+    @Override
+    public void show(Fleet fleet) {}
+
+    @Override
+    public Said say(At at, String text) {
+      return Said.NOTHING;
+    }
+
+    @Override
+    public void enter(At at, String text) {
+      texts.add(text);
+    }
   }
 
   private static JTextField line(FieldView view) {
