@@ -74,7 +74,7 @@ public final class ImportService {
 
   /** Photo files go first and rows second, so that a row never names a file that is not there. */
   private static Outcome add(RecordService open, Path lists, Almanac additions) {
-    PhotoFiles.copy(lists.resolve("photos"), open.photos(), additions.pictures());
+    PhotoFiles.copy(lists.resolve("photos"), open.photos(), pictures(open.almanac(), additions));
     open.change("import of " + lists.getFileName(), Edit.all(additions));
     return new Done(rows(additions));
   }
@@ -88,7 +88,7 @@ public final class ImportService {
       }
       rules.forEach(p -> problems.add(placed(p, read)));
       Map<String, String> missing =
-          PhotoFiles.missing(lists.resolve("photos"), read.additions().pictures());
+          PhotoFiles.missing(lists.resolve("photos"), pictures(existing, read.additions()));
       read.additions().photos().stream()
           .filter(p -> missing.containsKey(p.file()))
           .map(p -> noPicture(Kind.PHOTO, p.key(), "file", missing.get(p.file())))
@@ -98,6 +98,17 @@ public final class ImportService {
           .ifPresent(p -> problems.add(placed(p, read)));
     }
     return problems;
+  }
+
+  /** Files that are to come; not the mark where the lists say nothing new of it. */
+  private static List<String> pictures(Almanac existing, Almanac additions) {
+    String there = existing.business().letterhead().mark();
+    return additions.pictures().stream()
+        .filter(
+            f ->
+                !f.equals(there)
+                    || additions.photos().stream().anyMatch(p -> p.file().equals(there)))
+        .toList();
   }
 
   private static Problem noPicture(Kind kind, String key, String field, String why) {

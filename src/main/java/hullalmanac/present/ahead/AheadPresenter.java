@@ -53,12 +53,7 @@ public final class AheadPresenter {
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEEE, d MMM", Locale.ENGLISH);
 
-  private final Consumer<Id<Boat>> openBoat;
-  private final Consumer<Id<Boat>> remind;
-  private final Runnable tellAll;
-  private final Runnable newBoat;
-  private final Runnable openList;
-  private final Runnable catchUp;
+  private final Ways ways;
   private Consumer<AheadState> view = s -> {};
   private AheadState state = AheadState.waiting();
   private Optional<Fleet> fleet = Optional.empty();
@@ -67,26 +62,27 @@ public final class AheadPresenter {
   private boolean asTable;
 
   /**
+   * Where one goes from here.
+   *
    * @param openBoat shows a boat's page
    * @param remind opens what her owner is to be told
    * @param tellAll opens the sheet for one letter to all who are to be told
+   * @param onPaper opens what is due as it would be printed
    * @param newBoat opens the sheet for a boat from a phone call
    * @param openList opens the sheet that brings a list in
    * @param catchUp opens the evening catch-up
    */
-  public AheadPresenter(
+  public record Ways(
       Consumer<Id<Boat>> openBoat,
       Consumer<Id<Boat>> remind,
       Runnable tellAll,
+      Runnable onPaper,
       Runnable newBoat,
       Runnable openList,
-      Runnable catchUp) {
-    this.openBoat = openBoat;
-    this.remind = remind;
-    this.tellAll = tellAll;
-    this.newBoat = newBoat;
-    this.openList = openList;
-    this.catchUp = catchUp;
+      Runnable catchUp) {}
+
+  public AheadPresenter(Ways ways) {
+    this.ways = ways;
   }
 
   /** Tells who shows the state; called at once and after each change. */
@@ -131,22 +127,27 @@ public final class AheadPresenter {
 
   /** Opens a boat's page. */
   public void open(Id<Boat> boat) {
-    openBoat.accept(boat);
+    ways.openBoat().accept(boat);
   }
 
   /** Opens what the owner of a boat is to be told. */
   public void remind(Id<Boat> boat) {
-    remind.accept(boat);
+    ways.remind().accept(boat);
   }
 
   /** Opens the sheet for one letter to all who are to be told. */
   public void tellAll() {
-    tellAll.run();
+    ways.tellAll().run();
+  }
+
+  /** Opens what is due, by harbour, as it would be printed. */
+  public void onPaper() {
+    ways.onPaper().run();
   }
 
   /** Opens the evening catch-up. */
   public void catchUp() {
-    catchUp.run();
+    ways.catchUp().run();
   }
 
   private void publish() {
@@ -207,17 +208,17 @@ public final class AheadPresenter {
   /** Does what the invitation says. */
   public void accept() {
     if (fleet.isEmpty() || fleet.get().almanac().boats().isEmpty()) {
-      newBoat.run();
+      ways.newBoat().run();
     } else if (!harbour.equals(AheadState.ALL)) {
       chooseHarbour(AheadState.ALL);
     } else {
-      openBoat.accept(fleet.get().almanac().boats().get(0).id());
+      ways.openBoat().accept(fleet.get().almanac().boats().get(0).id());
     }
   }
 
   /** Does the other thing that the invitation offers. */
   public void acceptOther() {
-    openList.run();
+    ways.openList().run();
   }
 
   private String part(int all) {

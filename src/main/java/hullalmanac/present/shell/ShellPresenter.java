@@ -91,12 +91,14 @@ public final class ShellPresenter implements Desk {
     this.tasks = tasks;
     this.ahead =
         new AheadPresenter(
-            this::openBoat,
-            boat -> open(new ReminderSheet(this, boat)),
-            () -> open(new TellAllSheet(this)),
-            this::newBoat,
-            this::openList,
-            this::openCatchUp);
+            new AheadPresenter.Ways(
+                this::openBoat,
+                boat -> open(new ReminderSheet(this, boat)),
+                () -> open(new TellAllSheet(this)),
+                this::onPaper,
+                this::newBoat,
+                this::openList,
+                this::openCatchUp));
     this.boats = new BoatsPresenter(this, this::openList, this::openCard);
     this.find = new FindPresenter(tasks, new ToFound(this)::open);
     this.owner = new OwnerPresenter(service, tasks);

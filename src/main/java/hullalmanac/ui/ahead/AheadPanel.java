@@ -39,6 +39,7 @@ public final class AheadPanel extends JPanel {
       new JPanel(new MigLayout("insets 0, fillx, wrap 1, novisualpadding", "[grow]", ""));
   private final JButton catchUp = new JButton("Evening catch-up");
   private final JButton tellAll = new JButton("Letter to all …");
+  private final JButton onPaper = new JButton("On paper");
   private final JButton more = new JButton("Show more");
   private final ScrollColumn page =
       new ScrollColumn(
@@ -66,6 +67,9 @@ public final class AheadPanel extends JPanel {
     catchUp.addActionListener(e -> presenter.catchUp());
     tellAll.setName("tell all");
     tellAll.addActionListener(e -> presenter.tellAll());
+    onPaper.setName("on paper");
+    onPaper.setToolTipText("Ctrl+P");
+    onPaper.addActionListener(e -> presenter.onPaper());
     more.setName("show more");
     more.addActionListener(e -> presenter.showMore());
     rows.setOpaque(false);
@@ -128,7 +132,8 @@ public final class AheadPanel extends JPanel {
     state.table().ifPresentOrElse(this::addTable, () -> addCards(state));
     beside.removeAll();
     boolean many = state.toTell() > 1;
-    beside.add(catchUp, many ? "hmin 32, gapbottom 4" : "hmin 32, gapbottom 20");
+    beside.add(catchUp, "hmin 32, gapbottom 4");
+    beside.add(onPaper, many ? "hmin 32, gapbottom 4" : "hmin 32, gapbottom 20");
     if (many) {
       tellAll.setToolTipText("To the owners of " + state.toTell() + " boats who are to be told");
       beside.add(tellAll, "hmin 32, gapbottom 20");

@@ -75,9 +75,10 @@ public final class ShelfPanel extends JPanel {
             list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(null);
     JPanel left =
-        new JPanel(new MigLayout("insets 16 12 8 12, fill", "[grow, fill]", "[grow, fill][]"));
+        new JPanel(new MigLayout("insets 16 12 8 12, fill", "[grow, fill]", "[grow, fill][][]"));
     left.add(scroll, "wmin 0, wrap");
-    left.add(on(button("Supplies", presenter::supplies)), "hmin 32, wmin 0");
+    left.add(on(button("Supplies", presenter::supplies)), "hmin 32, wmin 0, wrap");
+    left.add(on(button("On paper", presenter::onPaper)), "hmin 32, wmin 0");
     left.setBorder(BorderFactory.createMatteBorder(0, 0, 0, 1, Theme.colour("cardLine")));
     return left;
   }
@@ -88,10 +89,9 @@ public final class ShelfPanel extends JPanel {
         new JPanel(
             new MigLayout(
                 "insets 16 24 2 24, fillx, hidemode 3, novisualpadding", "[grow][]8[]", ""));
-    head.add(on(button("Change", presenter::change)), "split 4, hmin 32");
+    head.add(on(button("Change", presenter::change)), "split 3, hmin 32");
     head.add(on(button("New product", presenter::add)), "hmin 32");
     head.add(on(button("Said and seen", presenter::audit)), "hmin 32");
-    head.add(on(button("On paper", presenter::onPaper)), "hmin 32");
     head.add(on(Labels.quiet("Beside it")));
     head.add(on(beside), "hmin 32, wmax 240");
     right.add(head, BorderLayout.NORTH);

@@ -88,7 +88,9 @@ class ChancesTest {
     AtomicReference<AheadState> state = new AtomicReference<>();
     AtomicReference<Id<Boat>> opened = new AtomicReference<>();
     AheadPresenter presenter =
-        new AheadPresenter(opened::set, boat -> {}, () -> {}, () -> {}, () -> {}, () -> {});
+        new AheadPresenter(
+            new AheadPresenter.Ways(
+                opened::set, boat -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
     presenter.onChange(state::set);
     presenter.asTable(true);
     presenter.show(OpenSample.fleet());

@@ -48,6 +48,9 @@ class GuideTest {
     assertThat(pictures).hasSizeGreaterThan(10);
     for (String picture : pictures) {
       assertThat(GuideService.picture(picture, false, 600).orElseThrow().width()).isEqualTo(600);
+      if (picture.startsWith("guide/paper-") && !picture.contains("-light-")) {
+        continue; // Paper is white on any ground.
+      }
       assertThat(picture).contains("-light-");
       assertThat(
               GuideService.class.getResource(

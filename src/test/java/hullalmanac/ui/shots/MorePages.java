@@ -5,6 +5,7 @@ import hullalmanac.core.record.Almanac;
 import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Estimate;
 import hullalmanac.core.record.Invoice;
+import hullalmanac.present.edit.ContactsSheet;
 import hullalmanac.present.edit.EstimateSheet;
 import hullalmanac.present.edit.InvoiceSheet;
 import hullalmanac.present.edit.LetterSheet;
@@ -12,6 +13,7 @@ import hullalmanac.present.edit.ListSheet;
 import hullalmanac.present.edit.PaperSheet;
 import hullalmanac.present.edit.PapersSheet;
 import hullalmanac.present.edit.ReminderSheet;
+import hullalmanac.present.edit.TellAllSheet;
 import hullalmanac.present.edit.WordingSheet;
 import hullalmanac.present.sheet.Sheet;
 import hullalmanac.present.shell.Place;
@@ -32,6 +34,23 @@ record MorePages(ShellPresenter presenter, MainWindow window, File folder, Strin
       Siskin\tSomebody Else\t555-8102\t44 ft\t\t\t
       Whinchat, Linnet\tAda Lind\t\t27 1/2 ft\tFallow Creek\t\tboth on trailers
       Total\t\t\t5\t\t\t
+      """;
+
+  private static final String CARDS =
+      """
+      BEGIN:VCARD
+      VERSION:3.0
+      FN:Ada Lind
+      N:Lind;Ada;;;
+      TEL:+1 555 8103
+      EMAIL:ada@example.org
+      END:VCARD
+      BEGIN:VCARD
+      VERSION:3.0
+      FN:Nell Farrow
+      N:Farrow;Nell;;;
+      TEL:555-8101
+      END:VCARD
       """;
 
   void shoot(Almanac almanac) throws Exception {
@@ -56,6 +75,18 @@ record MorePages(ShellPresenter presenter, MainWindow window, File folder, Strin
     go(() -> presenter.go(Place.SETTINGS), 900);
     write("letterhead");
     open(new WordingSheet(presenter), "letters");
+    go(() -> presenter.go(Place.AHEAD), 300);
+    open(new TellAllSheet(presenter), "tell-all");
+    go(() -> presenter.go(Place.PEOPLE), 300);
+    ContactsSheet cards = new ContactsSheet(presenter);
+    go(
+        () -> {
+          presenter.open(cards);
+          cards.add("cards file", CARDS);
+        },
+        1500);
+    write("contacts");
+    go(presenter::leave, 300);
     go(() -> presenter.go(Place.SHELF), 500);
     go(presenter.shelf()::supplies, 1200);
     write("supplies");
