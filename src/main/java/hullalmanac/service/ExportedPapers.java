@@ -3,17 +3,22 @@ package hullalmanac.service;
 import hullalmanac.core.paper.HistoryPaper;
 import hullalmanac.core.paper.Paper;
 import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Books;
+import hullalmanac.core.record.Expense;
 import hullalmanac.core.record.Invoice;
-import hullalmanac.exchange.WholeFile;
+import hullalmanac.core.record.Payment;
+import hullalmanac.core.record.Trip;
 import hullalmanac.exchange.pdf.PaperPdf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All papers of a record, written beside its lists: they say what the record said on that day. */
 final class ExportedPapers {
@@ -49,6 +54,7 @@ final class ExportedPapers {
     all.whole(Papers.Sort.DUE, "due");
     all.whole(Papers.Sort.LIVES, "lives");
     all.years();
+    all.sweep();
     return all.written;
   }
 
@@ -89,16 +95,33 @@ final class ExportedPapers {
   }
 
   private void years() throws IOException {
+    Books books = fleet.almanac().books();
     List<Integer> years =
-        fleet.almanac().books().invoices().stream()
-            .map(Invoice::issue)
-            .flatMap(Optional::stream)
-            .map(i -> i.day().getYear())
+        Stream.of(
+                books.invoices().stream().flatMap(i -> i.issue().stream()).map(Invoice.Issue::day),
+                books.payments().stream().map(Payment::day),
+                books.expenses().stream().map(Expense::day),
+                books.trips().stream().map(Trip::day))
+            .flatMap(days -> days)
+            .map(LocalDate::getYear)
             .distinct()
             .sorted()
             .toList();
     for (int year : years) {
       write(Papers.Asked.ofYear(year), "takings-" + year);
+    }
+  }
+
+  /** Takes away what an earlier export wrote of things that are gone. */
+  private void sweep() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.toList()) {
+        if (!written.containsValue(FOLDER + "/" + file.getFileName())
+            && Files.isRegularFile(file)
+            && PaperPdf.isOurs(Files.readAllBytes(file))) {
+          Files.delete(file);
+        }
+      }
     }
   }
 
@@ -114,7 +137,8 @@ final class ExportedPapers {
     for (int i = 2; written.containsValue(FOLDER + "/" + file); i++) {
       file = plain + "-" + i + ".pdf";
     }
-    WholeFile.write(folder.resolve(file), PaperPdf.of(paper, record.photos()).bytes());
+    PaperService.write(
+        new MadePaper.Maker(record.photos()).make(paper, fleet.asOf()), folder.resolve(file));
     String words = paper.name();
     for (int i = 2; written.containsKey(words); i++) {
       words = paper.name() + " (" + i + ")";

@@ -91,12 +91,9 @@ public final class LetterWords {
     return fields;
   }
 
-  /**
-   * The time of what comes first; a day of a duty or a care plan is not one of what comes after.
-   */
+  /** The time of what comes first, which is not that of what comes after. */
   private String whenFirst() {
-    boolean ofItAlone = about.get(0).coat().isEmpty() && lines().size() > 1;
-    return (ofItAlone ? "the first " : "") + when(about.get(0));
+    return (lines().size() > 1 ? "the first " : "") + when(about.get(0));
   }
 
   /** What is due, all of it, with what each says of its time; what says the same is one line. */

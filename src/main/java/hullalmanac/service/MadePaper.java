@@ -46,6 +46,11 @@ public final class MadePaper {
     return paper;
   }
 
+  /** Of which day it is. */
+  public LocalDate day() {
+    return day;
+  }
+
   /** As a PDF. */
   public PaperPdf.Made made() {
     return made;

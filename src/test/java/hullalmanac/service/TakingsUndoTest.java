@@ -35,12 +35,14 @@ import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Money in a real record, through acts, undo, redo, the bin and restarts. */
+@Tag("slow")
 class TakingsUndoTest {
   private static final LocalDate DAY = Till.DAY;
 

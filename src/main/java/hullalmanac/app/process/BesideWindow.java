@@ -9,8 +9,10 @@ import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
@@ -20,6 +22,9 @@ import javax.swing.SwingUtilities;
  * waits for dialogs; other programs and printers are waited for beside it.
  */
 public final class BesideWindow implements Outside {
+  /** From the search for printers until the dialog is answered; a second press asks nothing. */
+  private boolean choosing;
+
   @Override
   public void open(String file, Consumer<Optional<String>> said) {
     hand(
@@ -65,19 +70,30 @@ public final class BesideWindow implements Outside {
 
   @Override
   public void print(MadePaper paper, Consumer<Optional<String>> said) {
+    if (choosing) {
+      return;
+    }
+    choosing = true;
     // Printers on a network take their time to be found.
     aside(
         () -> {
           boolean any = PrinterJob.lookupPrintServices().length > 0;
-          SwingUtilities.invokeLater(
-              any
-                  ? () -> choosePrinter(paper, said)
-                  : () ->
-                      said.accept(
-                          Optional.of(
-                              "No printer is set up on this computer. Save the paper, and print it"
-                                  + " elsewhere.")));
+          SwingUtilities.invokeLater(() -> found(any, paper, said));
         });
+  }
+
+  private void found(boolean any, MadePaper paper, Consumer<Optional<String>> said) {
+    try {
+      if (any) {
+        choosePrinter(paper, said);
+      } else {
+        said.accept(
+            Optional.of(
+                "No printer is set up on this computer. Save the paper, and print it elsewhere."));
+      }
+    } finally {
+      choosing = false;
+    }
   }
 
   private static void choosePrinter(MadePaper paper, Consumer<Optional<String>> said) {
@@ -89,7 +105,7 @@ public final class BesideWindow implements Outside {
             Optional<String> not = Optional.empty();
             try {
               PaperPages.print(paper.made(), job);
-            } catch (PrinterException e) {
+            } catch (PrinterException | UncheckedIOException e) {
               not = Optional.of("It was not printed: " + e.getMessage() + ". Look at the printer.");
             }
             Optional<String> answer = not;
@@ -108,13 +124,21 @@ public final class BesideWindow implements Outside {
   public Optional<String> where(String name, String kind) {
     SystemFileChooser chooser = new SystemFileChooser();
     chooser.setDialogTitle("Save " + kind);
-    String ending = name.substring(name.lastIndexOf('.') + 1);
-    chooser.setFileFilter(new SystemFileChooser.FileNameExtensionFilter(kind, ending));
+    String ending = name.substring(name.lastIndexOf('.'));
+    chooser.setFileFilter(new SystemFileChooser.FileNameExtensionFilter(kind, ending.substring(1)));
     chooser.setSelectedFile(new File(name));
-    if (chooser.showSaveDialog(null) != SystemFileChooser.APPROVE_OPTION) {
-      return Optional.empty();
+    while (chooser.showSaveDialog(null) == SystemFileChooser.APPROVE_OPTION) {
+      String chosen = chooser.getSelectedFile().toString();
+      if (chosen.toLowerCase(Locale.ROOT).endsWith(ending)) {
+        return Optional.of(chosen);
+      }
+      File named = new File(chosen + ending);
+      if (!named.exists()) {
+        return Optional.of(named.toString());
+      }
+      // The dialog has asked of another name; this one it has to ask of.
+      chooser.setSelectedFile(named);
     }
-    String chosen = chooser.getSelectedFile().toString();
-    return Optional.of(chosen.endsWith("." + ending) ? chosen : chosen + "." + ending);
+    return Optional.empty();
   }
 }

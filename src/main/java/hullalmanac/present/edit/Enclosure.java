@@ -32,7 +32,8 @@ record Enclosure(String words, Papers.Asked asked) {
   private static final int MOST_INVOICES = 12;
 
   /**
-   * Papers there are of a boat. Estimates and invoices only go to whom they were written for.
+   * Papers there are of a boat. Estimates and invoices that were written for somebody go to nobody
+   * else.
    *
    * @param to who the letter is to
    */

@@ -37,7 +37,7 @@ public final class LetterSheet extends ShownSheet {
   private final Told told;
   private final LetterOut out;
   private LetterKind about = LetterKind.OTHER;
-  private Optional<Party> to = Optional.empty();
+  private Optional<Id<Party>> to = Optional.empty();
   private Letters.Words letter = new Letters.Words("", "");
 
   /** What one chose to go with it; absent: as the kind of letter has it. */
@@ -59,9 +59,16 @@ public final class LetterSheet extends ShownSheet {
         .ifPresent(
             words -> {
               about = words.anything() ? LetterKind.DUE : LetterKind.OTHER;
-              to = words.whom().or(() -> people(first).stream().findFirst());
+              to = words.whom().or(() -> people(first).stream().findFirst()).map(Party::id);
             });
     fill(first);
+  }
+
+  /** As it is written down now. */
+  private Optional<Party> to(Fleet fleet) {
+    return fleet.almanac().parties().stream()
+        .filter(p -> to.equals(Optional.of(p.id())))
+        .findFirst();
   }
 
   private Optional<Boat> boat(Fleet fleet) {
@@ -86,10 +93,11 @@ public final class LetterSheet extends ShownSheet {
     if (her.isEmpty()) {
       return;
     }
-    Letters.Words words = Letters.of(fleet.almanac(), about, to.map(Party::language).orElse(""));
+    Letters.Words words =
+        Letters.of(fleet.almanac(), about, to(fleet).map(Party::language).orElse(""));
     LetterService.Outcome outcome =
         LetterService.fill(
-            words, LetterWords.of(fleet, her.get()).fields(to.map(Party::name).orElse("")));
+            words, LetterWords.of(fleet, her.get()).fields(to(fleet).map(Party::name).orElse("")));
     if (outcome instanceof LetterService.Letter made) {
       letter = new Letters.Words(made.subject(), made.text());
       trouble = Optional.empty();
@@ -125,7 +133,7 @@ public final class LetterSheet extends ShownSheet {
                         "text", "Text", new Input.Paragraph(), letter.text(), Said.NOTHING))),
             new SheetState.Buttons(leave()),
             new SheetState.Words(written),
-            new SheetState.Answer("text", reach(), "The text, for a message", letter.text()),
+            new SheetState.Answer("text", reach(fleet), "The text, for a message", letter.text()),
             new SheetState.Buttons(tell(fleet))),
         Optional.empty());
   }
@@ -133,7 +141,8 @@ public final class LetterSheet extends ShownSheet {
   private List<SheetState.Field> choices(Fleet fleet, Boat her) {
     List<String> goes =
         Stream.concat(
-                Stream.of(NOTHING), Enclosure.of(fleet, her, to).stream().map(Enclosure::words))
+                Stream.of(NOTHING),
+                Enclosure.of(fleet, her, to(fleet)).stream().map(Enclosure::words))
             .toList();
     return List.of(
         choice(
@@ -145,7 +154,7 @@ public final class LetterSheet extends ShownSheet {
             "to",
             "To",
             people(fleet).stream().map(Party::name).toList(),
-            to.map(Party::name).orElse("")),
+            to(fleet).map(Party::name).orElse("")),
         choice(
             "with", "With it", goes, enclosure(fleet, her).map(Enclosure::words).orElse(NOTHING)));
   }
@@ -153,7 +162,9 @@ public final class LetterSheet extends ShownSheet {
   /** With a reminder goes her history, where nothing else was chosen. */
   private Optional<Enclosure> enclosure(Fleet fleet, Boat her) {
     String wanted = with.orElse(about == LetterKind.DUE ? Enclosure.HISTORY : NOTHING);
-    return Enclosure.of(fleet, her, to).stream().filter(e -> e.words().equals(wanted)).findFirst();
+    return Enclosure.of(fleet, her, to(fleet)).stream()
+        .filter(e -> e.words().equals(wanted))
+        .findFirst();
   }
 
   private List<SheetState.Button> leave() {
@@ -195,8 +206,8 @@ public final class LetterSheet extends ShownSheet {
     publish();
   }
 
-  private String reach() {
-    return to.map(p -> (p.phone() + "  " + p.email()).strip()).orElse("");
+  private String reach(Fleet fleet) {
+    return to(fleet).map(p -> (p.phone() + "  " + p.email()).strip()).orElse("");
   }
 
   private static SheetState.Field choice(
@@ -226,7 +237,7 @@ public final class LetterSheet extends ShownSheet {
         fill(fleet);
       }
       case "to" -> {
-        to = people(fleet).stream().filter(p -> p.name().equals(text)).findFirst();
+        to = people(fleet).stream().filter(p -> p.name().equals(text)).findFirst().map(Party::id);
         fill(fleet);
       }
       case "with" -> with = Optional.of(text);
@@ -247,8 +258,9 @@ public final class LetterSheet extends ShownSheet {
   private void press(Fleet fleet, Boat her, String button) {
     switch (button) {
       case "draft" ->
-          out.draft(fleet, draft(), to.map(Party::name).orElse(""), enclosure(fleet, her));
-      case "link" -> out.link(draft(), enclosure(fleet, her));
+          out.draft(
+              fleet, draft(fleet), to(fleet).map(Party::name).orElse(""), enclosure(fleet, her));
+      case "link" -> out.link(draft(fleet), enclosure(fleet, her));
       case "card" -> card();
       default ->
           SENT.stream()
@@ -258,9 +270,9 @@ public final class LetterSheet extends ShownSheet {
     }
   }
 
-  private MailDraft draft() {
+  private MailDraft draft(Fleet fleet) {
     return new MailDraft(
-        to
+        to(fleet)
             .filter(p -> !p.email().isBlank())
             .map(p -> new MailDraft.Recipient(p.name(), p.email()))
             .stream()
@@ -271,12 +283,11 @@ public final class LetterSheet extends ShownSheet {
 
   /** As it stands here, changed by hand or not. */
   private void card() {
-    Optional<Party> whom = to;
     String text = letter.text();
     desk.open(
         PaperSheet.of(
             desk,
-            fleet -> boat(fleet).map(her -> LetterWords.of(fleet, her).card(whom, text)),
+            fleet -> boat(fleet).map(her -> LetterWords.of(fleet, her).card(to(fleet), text)),
             Topic.LETTERS));
   }
 

@@ -12,6 +12,7 @@ import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.MadePaper;
 import hullalmanac.service.Papers;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ import java.util.stream.IntStream;
 public final class PaperSheet extends ShownSheet {
   private final Function<Fleet, Papers.Outcome> wanted;
   private final Topic topic;
-  private Optional<Almanac> made = Optional.empty();
+  private Optional<Seen> made = Optional.empty();
   private Optional<MadePaper> paper = Optional.empty();
   private boolean refused;
   private int making;
@@ -53,14 +54,18 @@ public final class PaperSheet extends ShownSheet {
         topic);
   }
 
+  /** What a paper was made of. */
+  private record Seen(Almanac almanac, LocalDate day) {}
+
   /** A paper, or why there is none. */
   private record Laid(Optional<MadePaper> paper, String refused) {}
 
   @Override
   public void show(Fleet now) {
     super.show(now);
-    if (!made.equals(Optional.of(now.almanac()))) {
-      made = Optional.of(now.almanac());
+    Seen seen = new Seen(now.almanac(), now.asOf());
+    if (!made.equals(Optional.of(seen))) {
+      made = Optional.of(seen);
       int mine = ++making;
       desk.ask(
           EditService::papers,
@@ -83,7 +88,7 @@ public final class PaperSheet extends ShownSheet {
     Paper now = ((Papers.Ready) outcome).paper();
     return new Laid(
         before
-            .filter(b -> b.paper().equals(now))
+            .filter(b -> b.paper().equals(now) && b.day().equals(fleet.asOf()))
             .or(() -> Optional.of(maker.make(now, fleet.asOf()))),
         "");
   }

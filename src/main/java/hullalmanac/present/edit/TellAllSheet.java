@@ -1,6 +1,8 @@
 package hullalmanac.present.edit;
 
 import hullalmanac.core.guide.Topic;
+import hullalmanac.core.record.Boat;
+import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Reminder;
 import hullalmanac.core.remind.AboutWords;
@@ -15,6 +17,8 @@ import hullalmanac.service.ToTell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -23,6 +27,9 @@ import java.util.stream.Stream;
  */
 public final class TellAllSheet extends ShownSheet {
   private String said = "";
+
+  /** The boats on the list that was saved last. */
+  private Optional<Set<Id<Boat>>> listed = Optional.empty();
 
   public TellAllSheet(Desk desk) {
     super(desk);
@@ -136,22 +143,49 @@ public final class TellAllSheet extends ShownSheet {
   }
 
   private void list(Fleet fleet) {
+    ToTell all = ToTell.of(fleet);
     desk.outside()
         .where(fleet.asOf() + " To be told.csv", "CSV")
         .ifPresent(
             file ->
                 desk.ask(
-                    edits -> edits.writeMerge(ToTell.of(fleet), file),
-                    lines ->
-                        say(
-                            (lines == 1 ? "1 line" : lines + " lines")
-                                + " written to "
-                                + file
-                                + ".")));
+                    edits -> edits.writeMerge(all, file),
+                    lines -> {
+                      listed =
+                          Optional.of(
+                              all.boats().stream()
+                                  .map(s -> s.boat().id())
+                                  .collect(Collectors.toSet()));
+                      say((lines == 1 ? "1 line" : lines + " lines") + " written to " + file + ".");
+                    }));
+  }
+
+  /** Those who fell due after the list was saved got no letter. */
+  private List<String> notListed(List<Standing> all) {
+    return listed
+        .map(
+            l ->
+                all.stream()
+                    .filter(s -> !l.contains(s.boat().id()))
+                    .map(s -> s.boat().name())
+                    .toList())
+        .orElse(List.of());
   }
 
   private void tell(Fleet fleet, Reminder.Way way) {
     List<Standing> all = known(ToTell.of(fleet));
+    List<String> since = notListed(all);
+    trouble =
+        since.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                "Not on the list that was saved: "
+                    + String.join(", ", since)
+                    + ". Save it once more, and write to them too.");
+    if (trouble.isPresent()) {
+      publish();
+      return;
+    }
     Told.all(
         desk,
         fleet,

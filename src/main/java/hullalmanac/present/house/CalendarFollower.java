@@ -109,7 +109,7 @@ public final class CalendarFollower {
         Lane.DATABASE,
         () -> edits.calendar().revisionsOf(fleet.almanac()),
         revisions -> revisions.ifPresentOrElse(r -> write(fleet, r), this::next),
-        this::failed);
+        e -> failed(file(), e));
   }
 
   private void write(Fleet fleet, Revisions revisions) {
@@ -128,7 +128,7 @@ public final class CalendarFollower {
           }
           next();
         },
-        this::failed);
+        e -> failed(file, e));
   }
 
   private void arrived(Written now) {
@@ -140,14 +140,19 @@ public final class CalendarFollower {
     }
   }
 
-  private void failed(RuntimeException e) {
+  /**
+   * @param of the file that was being written; what is said of another one counts no more
+   */
+  private void failed(Optional<String> of, RuntimeException e) {
     if (!(e instanceof RecordException)) {
       writing = false;
       throw e;
     }
-    written = Optional.empty();
-    trouble = Optional.of(e.getMessage());
-    told.run();
+    if (file().equals(of)) {
+      written = Optional.empty();
+      trouble = Optional.of(e.getMessage());
+      told.run();
+    }
     next();
   }
 
@@ -175,7 +180,7 @@ public final class CalendarFollower {
                 .busyDays(file.get(), mark, day.minusDays(DAYS_BACK), day.plusYears(YEARS_AHEAD)),
         found -> {
           if (calendars().read().equals(file)) {
-            found.filter(f -> !f.equals(busy)).ifPresent(this::found);
+            found.ifPresent(this::found);
           }
         },
         e -> {
@@ -183,9 +188,14 @@ public final class CalendarFollower {
         });
   }
 
+  /** A file that cannot be read for a moment, while it is replaced, takes no day away. */
   private void found(Busy now) {
-    busy = now;
-    told.run();
+    boolean gone = now.mark().isEmpty() && now.days().isEmpty();
+    Busy then = gone ? new Busy("", busy.days(), now.problems()) : now;
+    if (!then.equals(busy)) {
+      busy = then;
+      told.run();
+    }
   }
 
   /** How busy one is on a day by the other calendar, in words; nothing on a day that is free. */

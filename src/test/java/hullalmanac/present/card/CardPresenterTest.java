@@ -26,10 +26,12 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The card of a visit that was begun, on a record of one's own, under a clock set by hand. */
+@Tag("slow")
 class CardPresenterTest {
   @TempDir Path folder;
   private final Wall wall = new Wall("2026-05-01T09:00:00Z");

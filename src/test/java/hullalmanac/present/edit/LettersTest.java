@@ -31,10 +31,12 @@ import org.apache.james.mime4j.dom.TextBody;
 import org.apache.james.mime4j.message.DefaultMessageBuilder;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** How letters are worded, and a letter that is written. */
+@Tag("slow")
 class LettersTest {
   @TempDir Path folder;
   private Bench bench;

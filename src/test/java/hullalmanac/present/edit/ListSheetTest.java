@@ -14,10 +14,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A list on its way in: looked at, mended, brought in, and taken back. */
+@Tag("slow")
 class ListSheetTest {
   private static final String LIST =
       """

@@ -293,7 +293,7 @@ class PassesSheetTest {
   void pressedTwiceItMakesOneEstimateAndOneVisit() {
     bench.write("agreed", "gloss", "84");
     int before = estimates().size();
-    for (Lane slow : Lane.values()) {
+    for (Lane slow : List.of(Lane.DATABASE, Lane.COMPUTING)) {
       Sheet sheet = bench.sheet();
       bench.tasks().hold(slow);
       sheet.press("offer");

@@ -28,10 +28,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a person does with supplies, on a record of their own. */
+@Tag("slow")
 class SuppliesSheetTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
 

@@ -25,10 +25,12 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Work over several days, and damage that was found on arrival. */
+@Tag("slow")
 class VisitDaysTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
 

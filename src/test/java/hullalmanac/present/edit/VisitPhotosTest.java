@@ -26,10 +26,12 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Photos of a visit, given, written on and taken out on its sheet. */
+@Tag("slow")
 class VisitPhotosTest {
   private static final LocalDateTime MORNING = LocalDateTime.of(2026, 5, 1, 8, 40, 5);
 

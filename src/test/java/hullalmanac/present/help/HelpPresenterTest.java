@@ -17,9 +17,11 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Help over what one does, on the sample. */
+@Tag("slow")
 class HelpPresenterTest {
   private static ShellPresenter shell;
   private HelpPresenter help;

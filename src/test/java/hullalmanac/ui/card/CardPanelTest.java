@@ -25,9 +25,11 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The card's panel without a window. */
+@Tag("slow")
 class CardPanelTest {
   private final AtomicReference<CardState> shown = new AtomicReference<>();
   private CardPresenter presenter;

@@ -35,10 +35,12 @@ import javax.swing.JPanel;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The page of all keys is what the program binds, no more and no less. */
+@Tag("slow")
 class KeysTest {
   @TempDir Path home;
   private final Set<String> bound = new TreeSet<>();
