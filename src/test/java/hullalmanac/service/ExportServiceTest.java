@@ -1,8 +1,10 @@
 package hullalmanac.service;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hullalmanac.core.record.Edit;
+import hullalmanac.core.record.RecordException;
 import hullalmanac.fixture.Bench;
 import hullalmanac.fixture.Wall;
 import java.io.IOException;
@@ -102,5 +104,20 @@ class ExportServiceTest {
     record.change("photos out", Edit.remove(List.copyOf(record.almanac().photos())));
     assertThat(ExportService.export(record, out, false, false).missing())
         .containsExactly(record.almanac().business().letterhead().mark());
+  }
+
+  @Test
+  void anExportWrittenOverKeepsNoPaperOfWhatIsGoneAndTakesNothingOfOthers() throws Exception {
+    Path papers = folder.resolve("out").resolve("papers");
+    ExportService.export(record, folder.resolve("out"), false, true);
+    Files.copy(papers.resolve("due.pdf"), papers.resolve("history-gone.pdf"));
+    Files.writeString(papers.resolve("mine.txt"), "mine");
+    ExportService.export(record, folder.resolve("out"), false, true);
+    assertThat(names(papers)).contains("mine.txt", "due.pdf").doesNotContain("history-gone.pdf");
+    Files.writeString(papers.resolve("due.pdf"), "somebody else's");
+    assertThatThrownBy(() -> ExportService.export(record, folder.resolve("out"), false, true))
+        .isInstanceOf(RecordException.class)
+        .hasMessageContaining("due.pdf holds something else");
+    assertThat(papers.resolve("due.pdf")).hasContent("somebody else's");
   }
 }

@@ -8,6 +8,7 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.LetterKind;
 import hullalmanac.core.record.Lookups;
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.Texts;
 import hullalmanac.core.record.With;
 import hullalmanac.core.remind.AboutWords;
@@ -271,5 +272,27 @@ class LettersTest {
 
   private String lastPutBack() {
     return putBacks().get(putBacks().size() - 1);
+  }
+
+  private String reach() {
+    return bench.state().blocks().stream()
+        .filter(SheetState.Answer.class::isInstance)
+        .map(b -> ((SheetState.Answer) b).label())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void anAddressThatIsMendedMeanwhileIsTheOneWrittenTo() {
+    bench.presenter().open(new LetterSheet(bench.presenter(), first().boat().id()));
+    Party to =
+        bench.almanac().parties().stream()
+            .filter(p -> !p.email().isBlank() && reach().contains(p.email()))
+            .findFirst()
+            .orElseThrow();
+    bench
+        .presenter()
+        .edit("mail", a -> Edit.put(With.component(to, "email", "mended@example.org")));
+    assertThat(reach()).contains("mended@example.org").doesNotContain(to.email());
   }
 }

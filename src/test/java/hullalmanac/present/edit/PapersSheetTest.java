@@ -9,16 +9,19 @@ import hullalmanac.core.record.Pixels;
 import hullalmanac.core.record.With;
 import hullalmanac.fixture.Bench;
 import hullalmanac.fixture.Beside;
+import hullalmanac.fixture.Wall;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.sheet.Input;
 import hullalmanac.present.sheet.Picture;
 import hullalmanac.present.sheet.SheetState;
+import hullalmanac.service.Papers;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -185,5 +188,27 @@ class PapersSheetTest {
     String day = oldest.split(" ", 2)[0];
     String year = oldest.substring(oldest.length() - 4);
     assertThat(pages().get(0).words()).containsPattern("Visit " + day + " .*" + year);
+  }
+
+  @Test
+  void anOpenPaperIsOfTheDayThatHasBegun() {
+    Wall wall = new Wall("2026-05-01T09:00:00Z");
+    bench.close();
+    bench = Bench.open(folder.resolve("another"), wall);
+    // A sample stays on its own day.
+    bench
+        .presenter()
+        .edit(
+            "real",
+            a ->
+                new Edit(
+                    Optional.of(With.component(a.business(), "asOf", Optional.empty())),
+                    List.of(),
+                    List.of()));
+    bench.presenter().open(PaperSheet.of(bench.presenter(), Papers.Asked.ofAll(Papers.Sort.DUE)));
+    assertThat(pages().get(0).words()).contains("As of 1 May 2026");
+    wall.set("2026-05-02T09:00:00Z");
+    bench.presenter().load();
+    assertThat(pages().get(0).words()).contains("As of 2 May 2026");
   }
 }

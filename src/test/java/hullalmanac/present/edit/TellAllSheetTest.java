@@ -7,6 +7,8 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Reminder;
 import hullalmanac.core.record.With;
 import hullalmanac.core.remind.Standing;
+import hullalmanac.core.remind.Telling;
+import hullalmanac.core.work.Change;
 import hullalmanac.fixture.Bench;
 import hullalmanac.fixture.NotingOutside;
 import hullalmanac.present.TaskRunner;
@@ -155,5 +157,33 @@ class TellAllSheetTest {
         .satisfies(s -> assertThat(s.boat()).isEqualTo(one.boat()));
     assertThat(others).isPositive();
     assertThat(buttons()).containsExactly("list", "done");
+  }
+
+  @Test
+  void whoFellDueAfterTheListWasSavedIsNotWrittenDownAsTold() {
+    Standing later = toTell().boats().get(0);
+    Reminder kept =
+        (Reminder)
+            ((Change.Ready)
+                    Telling.change(
+                        bench.almanac(),
+                        bench.presenter().ids(),
+                        later,
+                        Reminder.Said.told(DAY, Reminder.Way.PHONE, "")))
+                .edit()
+                .put()
+                .get(0);
+    bench.presenter().edit("told", a -> Edit.put(kept));
+    outside.choose(folder.resolve("all.csv"));
+    bench.sheet().press("list");
+    bench.presenter().undo();
+    bench.sheet().press("letter");
+    assertThat(toldToday()).isZero();
+    assertThat(bench.state().trouble().orElseThrow())
+        .contains("Not on the list that was saved")
+        .contains(later.boat().name());
+    bench.sheet().press("list");
+    bench.sheet().press("letter");
+    assertThat(toldToday()).isPositive();
   }
 }

@@ -298,6 +298,19 @@ class CalendarFollowerTest {
     Files.writeString(mine, busy("DTSTART;VALUE=DATE:20260512"));
     bench.presenter().lookAtTheClock();
     assertThat(bench.state().toString()).contains("busy all day by your calendar");
+    Files.delete(mine);
+    bench.presenter().lookAtTheClock();
+    assertThat(says()).contains("The calendar " + mine + " cannot be read");
+    assertThat(daySays("2026-05-12")).endsWith("busy all day by your calendar");
+  }
+
+  @Test
+  void whatIsSaidOfAFileThatIsNotMeantAnyMoreCountsNoMore() {
+    bench.tasks().hold(Lane.FILES);
+    writeTo(home.resolve("nowhere/all.ics"));
+    set("written", "");
+    bench.tasks().release(Lane.FILES);
+    assertThat(notices()).noneMatch(n -> n.contains("calendar"));
   }
 
   @Test
