@@ -29,6 +29,7 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.event.ChangeEvent;
 import javax.swing.table.TableColumn;
 
 /**
@@ -120,6 +121,15 @@ final class EditGrid extends JTable {
       field.selectAll();
     }
     return c;
+  }
+
+  /**
+   * A table takes what is being written when its columns get other widths, as they do when a bar
+   * comes beside the page; here one writes on.
+   */
+  @Override
+  public void columnMarginChanged(ChangeEvent e) {
+    resizeAndRepaint();
   }
 
   @Override

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JMenuItem;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -99,6 +100,30 @@ class EditGridTest {
     grid.getActionMap()
         .get(name)
         .actionPerformed(new java.awt.event.ActionEvent(grid, 0, String.valueOf(name)));
+  }
+
+  /** A bar comes beside a page as it grows, and the grid on it gets narrower in mid-word. */
+  @Test
+  void whatIsBeingWrittenStaysWhenTheColumnsGetOtherWidths() throws Exception {
+    on(
+        grid -> {
+          grid.setSize(600, 200);
+          grid.doLayout();
+          grid.editCellAt(0, 1);
+          JTextField field = (JTextField) grid.getEditorComponent();
+          field.setText("scr");
+          int before = grid.getColumnModel().getColumn(1).getWidth();
+          grid.setSize(500, 200);
+          grid.doLayout();
+          assertThat(grid.getColumnModel().getColumn(1).getWidth()).isNotEqualTo(before);
+          assertThat(grid.isEditing()).isTrue();
+          assertThat(grid.getEditorComponent()).isSameAs(field);
+          assertThat(field.getText()).isEqualTo("scr");
+          assertThat(noted).as("taken so far").isEmpty();
+          field.setText("scrape");
+          grid.take();
+          assertThat(noted).hasSize(1).first().asString().contains("scrape");
+        });
   }
 
   @Test
