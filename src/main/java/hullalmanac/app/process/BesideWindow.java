@@ -77,8 +77,13 @@ public final class BesideWindow implements Outside {
     // Printers on a network take their time to be found.
     aside(
         () -> {
-          boolean any = PrinterJob.lookupPrintServices().length > 0;
-          SwingUtilities.invokeLater(() -> found(any, paper, said));
+          boolean any = false;
+          try {
+            any = PrinterJob.lookupPrintServices().length > 0;
+          } finally {
+            boolean found = any;
+            SwingUtilities.invokeLater(() -> found(found, paper, said));
+          }
         });
   }
 

@@ -271,7 +271,7 @@ class CardPresenterTest {
 
   @Test
   void onPaperEveryStepStandsInFullWithWhatIsToBeReadAndWhatComesFirst() {
-    Beside beside = new Beside(folder.resolve("unused"));
+    Beside beside = new Beside();
     bench.presenter().reaches(beside);
     presenter.back("17:30");
     presenter.print();

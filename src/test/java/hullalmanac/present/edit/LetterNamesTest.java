@@ -8,7 +8,7 @@ import hullalmanac.core.record.Party;
 import hullalmanac.core.record.With;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.fixture.Bench;
-import hullalmanac.fixture.NotingOutside;
+import hullalmanac.fixture.Beside;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.ToTell;
 import java.io.ByteArrayInputStream;
@@ -55,13 +55,13 @@ class LetterNamesTest {
 
   private static Path folder;
   private static Bench bench;
-  private static NotingOutside outside;
+  private static Beside outside;
 
   @BeforeContainer
   static void open() throws IOException {
     folder = Files.createTempDirectory("letters");
     bench = Bench.open(folder.resolve("record"));
-    outside = new NotingOutside();
+    outside = new Beside();
     bench.presenter().reaches(outside);
   }
 

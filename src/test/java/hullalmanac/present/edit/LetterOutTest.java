@@ -12,7 +12,7 @@ import hullalmanac.core.record.Row;
 import hullalmanac.core.record.With;
 import hullalmanac.core.remind.Standing;
 import hullalmanac.fixture.Bench;
-import hullalmanac.fixture.NotingOutside;
+import hullalmanac.fixture.Beside;
 import hullalmanac.fixture.PdfText;
 import hullalmanac.present.TaskRunner.Lane;
 import hullalmanac.present.sheet.Input;
@@ -45,7 +45,7 @@ class LetterOutTest {
 
   @TempDir Path folder;
   private Bench bench;
-  private final NotingOutside outside = new NotingOutside();
+  private final Beside outside = new Beside();
 
   @BeforeEach
   void open() {

@@ -35,7 +35,7 @@ class LetterheadTest {
   private static final int GREEN = 0xff00aa00;
 
   @TempDir Path folder;
-  private final Beside beside = new Beside(Path.of("unused"));
+  private final Beside beside = new Beside();
   private Bench bench;
   private boolean open = true;
 

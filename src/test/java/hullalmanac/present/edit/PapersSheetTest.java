@@ -122,7 +122,9 @@ class PapersSheetTest {
   @Test
   void aPaperGoesWhereOneWantsItAndOverNothingElse() throws Exception {
     Path chosen = folder.resolve("chosen.pdf");
-    bench.presenter().reaches(new Beside(chosen));
+    Beside beside = new Beside();
+    beside.choose(chosen);
+    bench.presenter().reaches(beside);
     of(boat(true));
     bench.sheet().press("estimate");
     bench.sheet().press("elsewhere");
@@ -136,7 +138,7 @@ class PapersSheetTest {
 
   @Test
   void aPaperIsOpenedFromItsFileAndPrintedAsItIsSeen() throws Exception {
-    Beside beside = new Beside(folder.resolve("chosen.pdf"));
+    Beside beside = new Beside();
     bench.presenter().reaches(beside);
     of(boat(true));
     bench.sheet().press("estimate");

@@ -10,7 +10,7 @@ import hullalmanac.core.remind.Standing;
 import hullalmanac.core.remind.Telling;
 import hullalmanac.core.work.Change;
 import hullalmanac.fixture.Bench;
-import hullalmanac.fixture.NotingOutside;
+import hullalmanac.fixture.Beside;
 import hullalmanac.present.TaskRunner;
 import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.Fleet;
@@ -29,7 +29,7 @@ class TellAllSheetTest {
 
   @TempDir Path folder;
   private Bench bench;
-  private final NotingOutside outside = new NotingOutside();
+  private final Beside outside = new Beside();
 
   @BeforeEach
   void open() {
