@@ -46,6 +46,9 @@ public interface Desk {
   /** Reckons something that may take long and touches no file. */
   <T> void reckon(Supplier<T> work, Consumer<T> answer);
 
+  /** Reads or writes files that are not the record's, for which nobody waits. */
+  <T> void aside(Supplier<T> work, Consumer<T> answer);
+
   /** Asks the change log, which touches the file. */
   <T> void ask(Function<EditService, T> question, Consumer<T> answer);
 

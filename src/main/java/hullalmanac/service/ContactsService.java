@@ -1,5 +1,6 @@
 package hullalmanac.service;
 
+import hullalmanac.core.record.Party;
 import hullalmanac.core.record.RecordException;
 import hullalmanac.core.work.Card;
 import hullalmanac.core.work.CardVersion;
@@ -29,11 +30,14 @@ public final class ContactsService {
    * @return how many cards it holds
    */
   public int write(Path file, CardVersion version) {
+    return write(record.almanac().parties(), file, version);
+  }
+
+  private static int write(List<Party> parties, Path file, CardVersion version) {
     try {
       refuseStranger(file);
-      String text = CardFile.text(record.almanac().parties(), version);
-      WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-      return record.almanac().parties().size();
+      WholeFile.write(file, CardFile.text(parties, version).getBytes(StandardCharsets.UTF_8));
+      return parties.size();
     } catch (IOException e) {
       throw new RecordException(
           RecordException.Kind.READ_ONLY,
@@ -45,9 +49,9 @@ public final class ContactsService {
   }
 
   /** The same into a file named by its path as text. */
-  public int write(String file, CardVersion version) {
+  public static int write(List<Party> parties, String file, CardVersion version) {
     try {
-      return write(Path.of(file), version);
+      return write(parties, Path.of(file), version);
     } catch (InvalidPathException e) {
       throw new RecordException(
           RecordException.Kind.MISSING,

@@ -6,14 +6,10 @@ import hullalmanac.core.record.Edit;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.IdSource;
 import hullalmanac.core.record.Kind;
-import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.RowChange;
 import hullalmanac.core.report.MailDraft;
 import hullalmanac.core.work.Change;
 import hullalmanac.core.work.PlannedVisits;
-import hullalmanac.exchange.WholeFile;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -95,30 +91,6 @@ public final class EditService {
     return PaperService.inRecord(record, paper).toString();
   }
 
-  /** Writes a paper as PDF where one wants it. */
-  public void writePaper(MadePaper paper, String file) {
-    PaperService.write(paper, Path.of(file));
-  }
-
-  /**
-   * Writes who is to be told as a list for a letter to many; a file that is there is written over.
-   *
-   * @return how many lines it has, one a boat
-   */
-  public int writeMerge(ToTell toTell, String file) {
-    try {
-      WholeFile.write(Path.of(file), toTell.mailMerge().getBytes(StandardCharsets.UTF_8));
-      return toTell.boats().size();
-    } catch (IOException e) {
-      throw new RecordException(
-          RecordException.Kind.READ_ONLY,
-          "The list cannot be written to "
-              + file
-              + ". Close it where it is open, and choose a folder that is there, with room in it.",
-          e);
-    }
-  }
-
   /**
    * Writes what an accountant asks for into a file beside the record.
    *
@@ -191,11 +163,6 @@ public final class EditService {
   /** What writes the calendar and reads busy days. */
   public CalendarService calendar() {
     return new CalendarService(record);
-  }
-
-  /** What takes contact cards in and writes them. */
-  public ContactsService contacts() {
-    return new ContactsService(record);
   }
 
   /** Where the record lies and what lies there with it. */

@@ -30,6 +30,11 @@ public final class PaperService {
     }
   }
 
+  /** The same into a file named by its path as text. */
+  public static void write(MadePaper paper, String file) {
+    write(paper, Path.of(file));
+  }
+
   private static void refuseStranger(Path file) throws IOException {
     if (Files.exists(file)
         && !(Files.isRegularFile(file) && PaperPdf.isOurs(Files.readAllBytes(file)))) {

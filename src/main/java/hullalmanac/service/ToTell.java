@@ -5,10 +5,15 @@ import hullalmanac.core.record.Boat;
 import hullalmanac.core.record.Harbour;
 import hullalmanac.core.record.Id;
 import hullalmanac.core.record.Party;
+import hullalmanac.core.record.RecordException;
 import hullalmanac.core.record.ReminderEvent;
 import hullalmanac.core.remind.AboutWords;
 import hullalmanac.core.remind.Standing;
+import hullalmanac.exchange.WholeFile;
 import hullalmanac.exchange.csv.MergeCsv;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -63,6 +68,25 @@ public record ToTell(Fleet fleet, List<Standing> boats) {
   public String mailMerge() {
     AboutWords words = new AboutWords(fleet.almanac());
     return MergeCsv.of(boats.stream().map(s -> merged(s, words)).toList());
+  }
+
+  /**
+   * Writes that list into a file; one that is there is written over.
+   *
+   * @return how many lines it has, one a boat
+   */
+  public int write(String file) {
+    try {
+      WholeFile.write(Path.of(file), mailMerge().getBytes(StandardCharsets.UTF_8));
+      return boats.size();
+    } catch (IOException e) {
+      throw new RecordException(
+          RecordException.Kind.READ_ONLY,
+          "The list cannot be written to "
+              + file
+              + ". Close it where it is open, and choose a folder that is there, with room in it.",
+          e);
+    }
   }
 
   private MergeCsv.Letter merged(Standing s, AboutWords words) {

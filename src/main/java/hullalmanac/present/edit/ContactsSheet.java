@@ -162,8 +162,8 @@ public final class ContactsSheet extends ShownSheet {
     long mine = newest;
     doing = "Reading " + name + " …";
     publish();
-    desk.ask(
-        edits -> how.get(),
+    desk.aside(
+        how,
         cards -> {
           if (mine == newest) {
             arrived(cards);
@@ -292,13 +292,14 @@ public final class ContactsSheet extends ShownSheet {
       publish();
       return;
     }
-    desk.ask(
-        edits -> {
+    List<Party> parties = fleet().map(f -> f.almanac().parties()).orElse(List.of());
+    desk.aside(
+        () -> {
           try {
             return "Written to "
                 + wish.file()
                 + ": "
-                + edits.contacts().write(wish.file(), wish.version())
+                + ContactsService.write(parties, wish.file(), wish.version())
                 + " cards.";
           } catch (RecordException e) {
             return e.getMessage();

@@ -11,6 +11,7 @@ import hullalmanac.present.sheet.SheetState;
 import hullalmanac.service.EditService;
 import hullalmanac.service.Fleet;
 import hullalmanac.service.MadePaper;
+import hullalmanac.service.PaperService;
 import hullalmanac.service.Papers;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -174,9 +175,9 @@ public final class PaperSheet extends ShownSheet {
               .where(now.fileName(), "PDF")
               .ifPresent(
                   file ->
-                      desk.ask(
-                          edits -> {
-                            edits.writePaper(now, file);
+                      desk.aside(
+                          () -> {
+                            PaperService.write(now, file);
                             return file;
                           },
                           this::written));

@@ -148,8 +148,8 @@ public final class TellAllSheet extends ShownSheet {
         .where(fleet.asOf() + " To be told.csv", "CSV")
         .ifPresent(
             file ->
-                desk.ask(
-                    edits -> edits.writeMerge(all, file),
+                desk.aside(
+                    () -> all.write(file),
                     lines -> {
                       listed =
                           Optional.of(

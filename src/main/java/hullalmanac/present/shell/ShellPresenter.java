@@ -354,27 +354,23 @@ public final class ShellPresenter implements Desk {
 
   /** Takes back the newest act. */
   public void undo() {
-    AtomicReference<Optional<String>> what = new AtomicReference<>(Optional.empty());
-    during(
-        () -> {
-          Optional<String> stops = edits.whyNoUndo();
-          if (stops.isEmpty()) {
-            what.set(edits.undo());
-          }
-          return stops;
-        },
-        () -> said(what.get(), "Taken back: ", "There is nothing to take back."));
+    new Undoing(this, edits).undo();
   }
 
   /** Does again what was undone last. */
   public void redo() {
-    act(EditService::redo, what -> said(what, "Done again: ", "There is nothing to do again."));
+    new Undoing(this, edits).redo();
   }
 
   /** Says at the bottom what was done, until the next act. */
-  private void said(Optional<String> what, String does, String nothing) {
-    status = what.map(does::concat).orElse(nothing);
+  void sayDone(String sentence) {
+    status = sentence;
     publish();
+  }
+
+  @Override
+  public <T> void aside(Supplier<T> work, Consumer<T> answer) {
+    tasks.run(Lane.FILES, work, answer, this::failed);
   }
 
   @Override
@@ -396,7 +392,7 @@ public final class ShellPresenter implements Desk {
    * Does a deed, then reads the record and shows it. Only the newest reading is shown; what follows
    * the deeds before it follows then, too.
    */
-  private void during(Deed deed, Runnable done) {
+  void during(Deed deed, Runnable done) {
     tasks.run(
         Lane.DATABASE,
         () -> deed.done(service, edits),

@@ -137,6 +137,24 @@ class PapersSheetTest {
   }
 
   @Test
+  void aDiskThatDoesNotAnswerHoldsNoChangeUp() {
+    Path chosen = folder.resolve("chosen.pdf");
+    Beside beside = new Beside();
+    beside.choose(chosen);
+    bench.presenter().reaches(beside);
+    Boat boat = boat(true);
+    of(boat);
+    bench.sheet().press("estimate");
+    bench.tasks().hold(Lane.FILES);
+    bench.sheet().press("elsewhere");
+    bench.presenter().edit("name", a -> Edit.put(With.component(boat, "name", "Redshank")));
+    assertThat(bench.boat("Redshank").id()).isEqualTo(boat.id());
+    assertThat(chosen).doesNotExist();
+    bench.tasks().release(Lane.FILES);
+    assertThat(chosen).exists();
+  }
+
+  @Test
   void aPaperIsOpenedFromItsFileAndPrintedAsItIsSeen() throws Exception {
     Beside beside = new Beside();
     bench.presenter().reaches(beside);
