@@ -50,7 +50,7 @@ final class PagesView extends JPanel {
     }
 
     @Override
-    void paint(Graphics2D g) {
+    void draw(Graphics2D g) {
       g.setColor(Color.WHITE);
       g.fillRect(0, 0, getWidth(), getHeight());
       image().ifPresent(i -> g.drawImage(i, 0, 0, getWidth(), getHeight(), null));

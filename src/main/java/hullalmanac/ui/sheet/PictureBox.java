@@ -53,13 +53,13 @@ final class PictureBox extends SeenPicture {
   }
 
   @Override
-  void paint(Graphics2D g) {
+  void draw(Graphics2D g) {
     g.setColor(Theme.colour("shade"));
     g.fillRect(0, 0, getWidth(), getHeight());
-    image().ifPresent(i -> paint(g, i));
+    image().ifPresent(i -> draw(g, i));
   }
 
-  private void paint(Graphics2D g, BufferedImage image) {
+  private void draw(Graphics2D g, BufferedImage image) {
     double scale =
         Math.min((double) getWidth() / image.getWidth(), (double) getHeight() / image.getHeight());
     int width = (int) Math.round(image.getWidth() * scale);

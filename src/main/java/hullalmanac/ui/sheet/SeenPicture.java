@@ -43,7 +43,7 @@ abstract class SeenPicture extends JPanel {
   abstract void arrived(Picture picture);
 
   /** Paints the picture, or the ground on which it will stand. */
-  abstract void paint(Graphics2D g);
+  abstract void draw(Graphics2D g);
 
   private void take(Picture picture) {
     image = picture.pixels().map(SeenPicture::image).orElse(null);
@@ -70,7 +70,7 @@ abstract class SeenPicture extends JPanel {
     }
     g.setRenderingHint(
         RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-    paint(g);
+    draw(g);
     g.dispose();
   }
 

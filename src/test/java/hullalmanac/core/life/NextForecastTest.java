@@ -14,9 +14,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is kept from one forecast to the next never changes an answer. */
+@Tag("slow")
 class NextForecastTest {
   private static final Almanac SAMPLE = OpenSample.fleet().almanac();
   private static final LocalDate TODAY = OpenSample.fleet().asOf();

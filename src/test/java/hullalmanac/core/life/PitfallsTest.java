@@ -6,12 +6,14 @@ import hullalmanac.core.record.Entered;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * The ways in which a patchy record misleads, each with and without what mends it. All lives are
  * drawn around a median of 180 doses with a spread of 0.35 in ln L.
  */
+@Tag("slow")
 class PitfallsTest {
   private static final double MU = Math.log(180);
   private static final double SIGMA = 0.35;

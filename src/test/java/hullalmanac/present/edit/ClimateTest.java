@@ -17,10 +17,12 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The reading at the step that lays a coat, on a record whose clock shows 09:00 on 1 May 2026. */
+@Tag("slow")
 class ClimateTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 5, 1);
 

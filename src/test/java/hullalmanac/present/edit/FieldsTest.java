@@ -23,11 +23,13 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Fields as texts and back, over all rows of the sample. */
+@Tag("slow")
 class FieldsTest {
   private static final Almanac SAMPLE = SampleRecord.make().almanac();
   private static final FieldMaker MAKE =

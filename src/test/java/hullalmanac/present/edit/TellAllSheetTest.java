@@ -20,10 +20,12 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One letter to all who are to be told. */
+@Tag("slow")
 class TellAllSheetTest {
   private static final LocalDate DAY = LocalDate.of(2026, 5, 1);
 

@@ -17,9 +17,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What a person sees and does in the window, on the sample record, without a toolkit. */
+@Tag("slow")
 class ShellPresenterTest {
   private final AtomicReference<ShellState> shell = new AtomicReference<>();
   private final AtomicReference<AheadState> ahead = new AtomicReference<>();
